@@ -1,0 +1,2 @@
+//! Command line of gullet.
+fn main() {}

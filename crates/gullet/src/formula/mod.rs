@@ -1,0 +1,60 @@
+//! The catalogue: every formula once, with everything said about it.
+
+mod define;
+mod describe;
+mod shared;
+mod step;
+
+pub mod rotation;
+pub mod chip;
+pub mod thread;
+
+pub use describe::{Condition, Example, Formula, Limit, Parameter};
+pub use step::{NoRecord, Recorder, Step, Steps};
+
+use crate::error::{Result, unknown_name};
+use crate::quantity::Quantity;
+
+const TOPICS: &[&[&Formula]] = &[
+    rotation::ALL,
+    chip::ALL,
+    thread::ALL,
+];
+
+/// Every formula, by topic, in the order written.
+pub fn catalogue() -> impl Iterator<Item = &'static Formula> {
+    TOPICS.iter().flat_map(|topic| topic.iter().copied())
+}
+
+/// The formula of this name; the error suggests the nearest one.
+pub fn find(name: &str) -> Result<&'static Formula> {
+    catalogue()
+        .find(|formula| formula.name == name)
+        .ok_or_else(|| {
+            unknown_name("formula", name, catalogue().map(|formula| formula.name)).into()
+        })
+}
+
+/// Evaluates a formula by name over arguments as text: `"cutting_speed=300 ft/min; diameter=1/2 in"`.
+///
+/// ```
+/// let n = gullet::evaluate("spindle_speed", "cutting_speed=300 ft/min; diameter=0.5 in")?;
+/// assert!(n.agrees_with("2291.83 rpm", 1e-6)?);
+/// # Ok::<(), gullet::Error>(())
+/// ```
+pub fn evaluate(name: &str, arguments: &str) -> Result<Quantity> {
+    let formula = find(name)?;
+    let values = formula.read_arguments(&describe::split_arguments(arguments)?)?;
+    formula.call(&values).map(|si| Quantity {
+        kind: formula.result,
+        si,
+    })
+}
+
+/// The worked step of a formula by name over arguments as text.
+pub fn explain(name: &str, arguments: &str) -> Result<Step> {
+    let formula = find(name)?;
+    let values = formula.read_arguments(&describe::split_arguments(arguments)?)?;
+    let result = formula.call(&values)?;
+    Ok(Step::new(formula, &values, result))
+}

@@ -1,0 +1,1 @@
+//! Expressions that several formulas are written with.

@@ -1,0 +1,13 @@
+//! Machining speeds, feeds, limits and passes.
+//!
+//! The floors, from the bottom: [`error`], [`elementary`], [`quantity`], [`formula`], [`table`],
+//! [`model`], [`operation`], [`plan`]. A floor uses only the floors below it.
+#![forbid(unsafe_code)]
+
+pub mod elementary;
+pub mod error;
+pub mod formula;
+pub mod quantity;
+
+pub use error::{Code, Error, Problem, Result};
+pub use formula::{evaluate, explain};

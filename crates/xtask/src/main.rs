@@ -1,0 +1,2 @@
+//! The one command for every gate.
+fn main() {}
