@@ -7,7 +7,11 @@
 pub mod elementary;
 pub mod error;
 pub mod formula;
+pub mod model;
+pub mod operation;
+pub mod plan;
 pub mod quantity;
+pub mod table;
 
 pub use error::{Code, Error, Problem, Result};
 pub use formula::{evaluate, explain};

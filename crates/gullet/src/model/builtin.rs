@@ -1,0 +1,80 @@
+//! Generic machines with invented, labelled data, so that an example can run.
+
+use super::{Drive, Feed, Machine, Readout};
+use crate::error::{Result, unknown_name};
+use crate::quantity::{RotationalSpeed, si};
+
+const INCH: f64 = 0.0254;
+const INVENTED: &str = "invented data of a generic machine: put in your own";
+
+impl Machine {
+    /// Names of the built-in machines.
+    pub const BUILTIN: &'static [&'static str] = &["manual-knee-mill", "small-cnc-mill"];
+
+    /// The built-in machine of this name.
+    pub fn builtin(name: &str) -> Result<Machine> {
+        match name {
+            "manual-knee-mill" => Ok(manual_knee_mill()),
+            "small-cnc-mill" => Ok(small_cnc_mill()),
+            _ => Err(unknown_name("machine", name, Machine::BUILTIN.iter().copied()).into()),
+        }
+    }
+}
+
+fn rpm(value: f64) -> RotationalSpeed {
+    si(value / 60.0)
+}
+
+/// A knee mill with stepped belts, cranked by hand, read off a digital readout.
+fn manual_knee_mill() -> Machine {
+    Machine {
+        name: "manual knee mill (generic)".to_owned(),
+        drive: Drive::Stepped(
+            [70.0, 115.0, 190.0, 310.0, 500.0, 820.0, 1200.0, 2100.0]
+                .map(rpm)
+                .to_vec(),
+        ),
+        motor_power: si(1100.0),
+        efficiency: si(0.75),
+        base_speed: None,
+        maximum_torque: None,
+        feed: Feed::Hand,
+        travel_per_turn: Some(si(0.2 * INCH)),
+        graduation: Some(si(0.001 * INCH)),
+        readout: Some(Readout {
+            resolution: si(0.0005 * INCH),
+        }),
+        backlash: si(0.006 * INCH),
+        rapid_speed: None,
+        acceleration: None,
+        origin: INVENTED.to_owned(),
+    }
+}
+
+/// A small machining centre with a motor spindle.
+fn small_cnc_mill() -> Machine {
+    Machine {
+        name: "small CNC mill (generic)".to_owned(),
+        drive: Drive::Continuous {
+            lowest: rpm(100.0),
+            highest: rpm(6000.0),
+        },
+        motor_power: si(3700.0),
+        efficiency: si(0.85),
+        base_speed: Some(rpm(1500.0)),
+        maximum_torque: None,
+        feed: Feed::Continuous {
+            lowest: si(1e-3 / 60.0),
+            highest: si(5.0 / 60.0),
+        },
+        travel_per_turn: None,
+        graduation: None,
+        readout: Some(Readout {
+            resolution: si(1e-6),
+        }),
+        backlash: si(0.0),
+        rapid_speed: Some(si(15.0 / 60.0)),
+        acceleration: Some(si(2.0)),
+        origin: INVENTED.to_owned(),
+    }
+}

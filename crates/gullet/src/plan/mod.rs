@@ -1,0 +1,5 @@
+//! Plans: passes, time, job file, card.
+
+mod job;
+
+pub use job::{Job, Stock, Strategy};
