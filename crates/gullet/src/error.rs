@@ -246,7 +246,7 @@ pub fn nearest<'a>(name: &str, known: impl IntoIterator<Item = &'a str>) -> Opti
         .map(|(_, candidate)| candidate)
 }
 
-fn edit_distance(a: &[char], b: &str) -> usize {
+pub(crate) fn edit_distance(a: &[char], b: &str) -> usize {
     let b: Vec<char> = b.to_lowercase().chars().take(64).collect();
     let mut row: Vec<usize> = (0..=b.len()).collect();
     for (i, x) in a.iter().enumerate() {

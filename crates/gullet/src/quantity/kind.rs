@@ -1,4 +1,6 @@
-//! Kinds of quantity and the closed list of their units.
+//! Kinds of quantity, systems of units, and what a unit is.
+
+use super::decimal::Fraction;
 
 /// What a number measures; decides which units may stand behind it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -22,7 +24,7 @@ pub enum Kind {
     Angle,
     /// Pure number, may be written with %.
     Ratio,
-    /// Whole number, at least 1.
+    /// Whole number, at least 1; whoever takes it checks that, not the reading.
     Count,
     /// Revolutions of a handwheel.
     Turns,
@@ -50,6 +52,72 @@ pub enum Kind {
     Density,
 }
 
+impl Kind {
+    /// Every kind.
+    pub const ALL: &'static [Kind] = &[
+        Kind::Length,
+        Kind::Area,
+        Kind::Velocity,
+        Kind::Acceleration,
+        Kind::Time,
+        Kind::RotationalSpeed,
+        Kind::Frequency,
+        Kind::Angle,
+        Kind::Ratio,
+        Kind::Count,
+        Kind::Turns,
+        Kind::Force,
+        Kind::LineForce,
+        Kind::Stiffness,
+        Kind::Pressure,
+        Kind::Power,
+        Kind::Torque,
+        Kind::VolumeRate,
+        Kind::AreaRate,
+        Kind::Money,
+        Kind::MoneyRate,
+        Kind::Density,
+    ];
+
+    /// Stable name in lower case, such as `rotational_speed`; the same in every binding.
+    pub fn name(self) -> &'static str {
+        match self {
+            Kind::Length => "length",
+            Kind::Area => "area",
+            Kind::Velocity => "velocity",
+            Kind::Acceleration => "acceleration",
+            Kind::Time => "time",
+            Kind::RotationalSpeed => "rotational_speed",
+            Kind::Frequency => "frequency",
+            Kind::Angle => "angle",
+            Kind::Ratio => "ratio",
+            Kind::Count => "count",
+            Kind::Turns => "turns",
+            Kind::Force => "force",
+            Kind::LineForce => "line_force",
+            Kind::Stiffness => "stiffness",
+            Kind::Pressure => "pressure",
+            Kind::Power => "power",
+            Kind::Torque => "torque",
+            Kind::VolumeRate => "volume_rate",
+            Kind::AreaRate => "area_rate",
+            Kind::Money => "money",
+            Kind::MoneyRate => "money_rate",
+            Kind::Density => "density",
+        }
+    }
+
+    /// The kind of this name.
+    pub fn from_name(name: &str) -> Option<Kind> {
+        Kind::ALL.iter().copied().find(|kind| kind.name() == name)
+    }
+
+    /// The name as words, for messages.
+    pub(super) fn words(self) -> String {
+        self.name().replace('_', " ")
+    }
+}
+
 /// Which units a shop prints in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum UnitSystem {
@@ -59,15 +127,30 @@ pub enum UnitSystem {
     Inch,
 }
 
-/// A unit: its spellings and its exact size as `numerator/denominator` SI units.
-#[derive(Debug, Clone, Copy, PartialEq)]
+/// A unit: its spellings and its exact size as `numerator / denominator` SI units.
+///
+/// Spellings are stored as the reading normalises them: `mm2`, not `mm²` or `mm^2`; `N.m`, not
+/// `N·m` or `N m`; `u` for micro.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Unit {
-    /// ASCII symbol it is printed with.
+    /// ASCII symbol it is printed with; empty for a number without a unit.
     pub symbol: &'static str,
     /// Other spellings that are read.
     pub aliases: &'static [&'static str],
-    /// Exact decimal numerator of the size in SI units.
+    /// Numerator of the size in SI units, a plain decimal.
     pub numerator: &'static str,
-    /// Exact decimal denominator of the size in SI units.
+    /// Denominator of the size in SI units, a plain decimal.
     pub denominator: &'static str,
+}
+
+impl Unit {
+    /// Size in SI units, rounded once.
+    pub fn size(&self) -> f64 {
+        Fraction::of_unit(self).to_f64()
+    }
+
+    /// Every spelling, the symbol first.
+    pub(super) fn spellings(&self) -> impl Iterator<Item = &'static str> {
+        core::iter::once(self.symbol).chain(self.aliases.iter().copied())
+    }
 }

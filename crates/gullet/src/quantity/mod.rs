@@ -1,10 +1,29 @@
 //! Quantities: uom types outside, SI values inside, text with units.
 
+mod decimal;
 mod kind;
 pub mod math;
+mod natural;
+mod print;
+mod spelling;
 mod text;
 mod types;
+mod units;
+mod value;
+
+#[cfg(test)]
+mod decimal_tests;
+#[cfg(test)]
+mod print_tests;
+#[cfg(test)]
+mod text_tests;
+#[cfg(test)]
+mod units_tests;
 
 pub use kind::{Kind, Unit, UnitSystem};
-pub use text::{Quantity, format, format_exact, parse, parse_number};
+pub use print::{format, format_exact, format_in};
+pub use spelling::unit;
+pub use text::{parse, parse_number};
 pub use types::*;
+pub use units::units;
+pub use value::{Quantity, from_unit, to_unit};
