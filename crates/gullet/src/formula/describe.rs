@@ -149,11 +149,19 @@ impl Parameter {
     pub fn range(&self) -> String {
         let mut text = String::new();
         if let Some(limit) = &self.lower {
-            text += &format!("{} {} ", tidy(limit.text), if limit.inclusive { "<=" } else { "<" });
+            text += &format!(
+                "{} {} ",
+                tidy(limit.text),
+                if limit.inclusive { "<=" } else { "<" }
+            );
         }
         text += self.name;
         if let Some(limit) = &self.upper {
-            text += &format!(" {} {}", if limit.inclusive { "<=" } else { "<" }, tidy(limit.text));
+            text += &format!(
+                " {} {}",
+                if limit.inclusive { "<=" } else { "<" },
+                tidy(limit.text)
+            );
         }
         text
     }
@@ -345,7 +353,11 @@ impl Formula {
 pub fn split_arguments(text: &str) -> Result<Vec<(String, String)>> {
     let mut problems = Vec::new();
     let mut pairs = Vec::new();
-    for part in text.split(';').map(str::trim).filter(|part| !part.is_empty()) {
+    for part in text
+        .split(';')
+        .map(str::trim)
+        .filter(|part| !part.is_empty())
+    {
         match part.split_once('=') {
             Some((name, value)) => pairs.push((name.trim().to_owned(), value.trim().to_owned())),
             None => problems.push(Problem::new(

@@ -5,8 +5,8 @@ mod describe;
 mod shared;
 mod step;
 
-pub mod rotation;
 pub mod chip;
+pub mod rotation;
 pub mod thread;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
@@ -15,11 +15,7 @@ pub use step::{NoRecord, Recorder, Step, Steps};
 use crate::error::{Result, unknown_name};
 use crate::quantity::Quantity;
 
-const TOPICS: &[&[&Formula]] = &[
-    rotation::ALL,
-    chip::ALL,
-    thread::ALL,
-];
+const TOPICS: &[&[&Formula]] = &[rotation::ALL, chip::ALL, thread::ALL];
 
 /// Every formula, by topic, in the order written.
 pub fn catalogue() -> impl Iterator<Item = &'static Formula> {

@@ -21,7 +21,15 @@ pub fn parse(kind: Kind, text: &str) -> Result<f64> {
 
 /// Reads a bare number.
 pub fn parse_number(text: &str) -> Result<f64> {
-    text.trim().parse().map_err(|_| Error::from(Problem::new(Code::NumberUnreadable, "", text, "a number", "")))
+    text.trim().parse().map_err(|_| {
+        Error::from(Problem::new(
+            Code::NumberUnreadable,
+            "",
+            text,
+            "a number",
+            "",
+        ))
+    })
 }
 
 /// Prints for people, in the units of a shop, with sensible digits.
