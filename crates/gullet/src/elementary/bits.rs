@@ -1,0 +1,65 @@
+//! Exact operations on the bits of a number.
+
+/// Added to a number below 2^51 in size, it leaves the nearest whole number (ties to even) in the
+/// low bits of the sum; subtracted again, as a number.
+pub(super) const ROUNDER: f64 = 6_755_399_441_055_744.0;
+
+const SIGN: u64 = 1 << 63;
+const FRACTION: u64 = (1 << 52) - 1;
+const LOW_HALF: u64 = (1 << 27) - 1;
+
+/// The leading 26 bits of `x`: products of two heads are exact, and so is `x - head(x)`.
+#[inline(always)]
+pub(super) fn head(x: f64) -> f64 {
+    f64::from_bits(x.to_bits() & !LOW_HALF)
+}
+
+/// `x` with the sign changed where `sign` is negative (negative zero included).
+#[inline(always)]
+pub(super) fn flip(x: f64, sign: f64) -> f64 {
+    f64::from_bits(x.to_bits() ^ (sign.to_bits() & SIGN))
+}
+
+/// `x` with the sign changed where bit 1 of `quarter` is set.
+#[inline(always)]
+pub(super) fn flip_second_half(x: f64, quarter: u64) -> f64 {
+    f64::from_bits(x.to_bits() ^ ((quarter << 62) & SIGN))
+}
+
+/// `odd` where bit 0 of `number` is set, else `even`; a mask, because a comparison of 64-bit
+/// integers is not among the oldest vector instructions.
+#[inline(always)]
+pub(super) fn by_parity(number: u64, even: f64, odd: f64) -> f64 {
+    let mask = 0_u64.wrapping_sub(number & 1);
+    f64::from_bits((even.to_bits() & !mask) | (odd.to_bits() & mask))
+}
+
+/// `(k, m)` with `x = 2^k m` and `m` in `sqrt(1/2)..sqrt(2)`, for positive finite `x`; anything
+/// else gives some such pair of finite numbers.
+#[inline(always)]
+pub(super) fn split_exponent(x: f64) -> (f64, f64) {
+    const TWO_54: f64 = 18_014_398_509_481_984.0;
+    const TWO_52: f64 = 4_503_599_627_370_496.0;
+    const SQRT_HALF: u64 = core::f64::consts::FRAC_1_SQRT_2.to_bits();
+    let subnormal = x < f64::MIN_POSITIVE;
+    let normal = if subnormal { x * TWO_54 } else { x };
+    let bias = if subnormal {
+        TWO_52 + 1077.0
+    } else {
+        TWO_52 + 1023.0
+    };
+    let shifted = normal.to_bits().wrapping_add(1.0_f64.to_bits() - SQRT_HALF);
+    let k = f64::from_bits((shifted >> 52) | TWO_52.to_bits()) - bias;
+    let m = f64::from_bits((shifted & FRACTION).wrapping_add(SQRT_HALF));
+    (k, m)
+}
+
+/// `x 2^k` for `k` in -1077..=1025, rounded once: in two steps, since 2^k alone may be out of range.
+/// `biased` holds `k + 2046` in its low 12 bits.
+#[inline(always)]
+pub(super) fn scale(x: f64, biased: u64) -> f64 {
+    let half = (biased & 0xfff) >> 1;
+    let first = f64::from_bits(half << 52);
+    let second = f64::from_bits(biased.wrapping_sub(half) << 52);
+    x * first * second
+}

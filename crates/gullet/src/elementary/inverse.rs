@@ -1,0 +1,134 @@
+//! Inverse sine, cosine and tangent.
+
+use super::bits::{flip, head};
+use core::f64::consts::FRAC_PI_2;
+
+/// What pi/2 as a double lacks.
+const FRAC_PI_2_LOW: f64 = 6.123_233_995_736_766e-17;
+
+/// `(asin(t) - t)/t` from `z = t^2`: `z A(z)`, `A` of degree 11 for `abs(t) <= 1/2`, error of the
+/// polynomial 2^-55.9 of `asin(t)`.
+#[inline(always)]
+fn asin_rest(z: f64) -> f64 {
+    z * polynomial!(z;
+        0.16666666666665383,
+        0.07500000000342948,
+        0.04464285682354267,
+        0.030381959329166465,
+        0.02237175356826803,
+        0.017359770476205585,
+        0.013884604352287538,
+        0.012173242641307343,
+        0.006511004441017392,
+        0.019573510905748222,
+        -0.016293478932980134,
+        0.031958573718924084,
+    )
+}
+
+/// `square - root^2` for the rounded root of `square`, exact but for the last bit.
+#[inline(always)]
+fn remainder_of_root(square: f64, root: f64) -> f64 {
+    let high = head(root);
+    let low = root - high;
+    ((square - high * high) - 2.0 * (high * low)) - low * low
+}
+
+/// Angle in `-pi/2..=pi/2`, in rad, whose sine is `x`.
+///
+/// `asin(1)` is the double nearest to pi/2; outside `-1..=1` NaN. Up to 1/2 a polynomial, from there
+/// on `pi/2 - 2 asin(sqrt((1 - x)/2))`.
+#[inline(always)]
+pub fn asin(x: f64) -> f64 {
+    let a = x.abs();
+    let small = a < 0.5;
+    let square = if small { a * a } else { 0.5 - 0.5 * a };
+    let root = (0.5 - 0.5 * a).sqrt();
+    let rest = asin_rest(square);
+    // What the rounding of the root took away, remainder/(2 root), counts only for roots of
+    // 1/4..1/2, where a line stands for 1/(2 root) to within a tenth.
+    let root_low = remainder_of_root(square, root) * (2.914 - 4.0 * root);
+    let direct = a + a * rest;
+    let high = FRAC_PI_2 - 2.0 * root;
+    let low = ((FRAC_PI_2 - high) - 2.0 * root) + FRAC_PI_2_LOW;
+    let folded = high + (low - 2.0 * (root_low + root * rest));
+    flip(if small { direct } else { folded }, x)
+}
+
+/// Angle in `0..=pi`, in rad, whose cosine is `x`.
+///
+/// `acos(1) = 0` exactly, `acos(-1)` is the double nearest to pi; outside `-1..=1` NaN. Near 1 the
+/// angle depends on the rounding of `x`: where half the angle's sine is known, `asin` of it is the
+/// better choice.
+#[inline(always)]
+pub fn acos(x: f64) -> f64 {
+    let a = x.abs();
+    let small = a < 0.5;
+    let square = if small { a * a } else { 0.5 - 0.5 * a };
+    let root = (0.5 - 0.5 * a).sqrt();
+    let rest = asin_rest(square);
+    let root_low = remainder_of_root(square, root) / (2.0 * root + f64::MIN_POSITIVE);
+    let tail = root_low + root * rest;
+
+    let high = FRAC_PI_2 - x;
+    let middle = high + (((FRAC_PI_2 - high) - x) + (FRAC_PI_2_LOW - x * rest));
+    let near = 2.0 * (root + tail);
+    let high = FRAC_PI_2 - root;
+    let far = 2.0 * (high + (((FRAC_PI_2 - high) - root) + (FRAC_PI_2_LOW - tail)));
+    let outer = if x > 0.0 { near } else { far };
+    if small { middle } else { outer }
+}
+
+/// Angle in `-pi/2..=pi/2`, in rad, whose tangent is `x`.
+///
+/// `atan(-x) = -atan(x)`; the infinities give the doubles nearest to -pi/2 and pi/2.
+///
+/// `atan x = atan c + atan((x - c)/(1 + c x))` with `c` the nearest of 0, 1/2, 1, 3/2 and infinity
+/// leaves `abs(t) <= 7/16`, and `atan t = t + t^3 A(t^2)`, `A` of degree 10, error of the polynomial
+/// 2^-57.7 of `atan(t)`.
+#[inline(always)]
+pub fn atan(x: f64) -> f64 {
+    /// What the arc tangents of 1/2, 1 and 3/2 as doubles lack.
+    const LOW: [f64; 3] = [
+        2.269_877_745_296_168_7e-17,
+        3.061_616_997_868_383e-17,
+        1.390_331_103_123_099_8e-17,
+    ];
+    const HIGH: [f64; 3] = [
+        0.463_647_609_000_806_1,
+        core::f64::consts::FRAC_PI_4,
+        0.982_793_723_247_329,
+    ];
+    let choose = |a: f64, from_0: f64, from_half: f64, from_1: f64, from_3_halves: f64| {
+        let low = if a < 0.4375 { from_0 } else { from_half };
+        let high = if a < 1.1875 { from_1 } else { from_3_halves };
+        if a < 0.6875 { low } else { high }
+    };
+    let a = x.abs();
+    let far = a >= 2.4375;
+    let c = choose(a, 0.0, 0.5, 1.0, 1.5);
+    let high = choose(a, 0.0, HIGH[0], HIGH[1], HIGH[2]);
+    let low = choose(a, 0.0, LOW[0], LOW[1], LOW[2]);
+    let numerator = if far { -1.0 } else { a - c };
+    let denominator = if far { a } else { 1.0 + c * a };
+    let high = if far { FRAC_PI_2 } else { high };
+    let low = if far { FRAC_PI_2_LOW } else { low };
+
+    let t = numerator / denominator;
+    let z = t * t;
+    let rest = t
+        * (z * polynomial!(z;
+            -0.3333333333333293,
+            0.19999999999876486,
+            -0.14285714272503783,
+            0.1111111040547678,
+            -0.09090887133792884,
+            0.07691876210353522,
+            -0.06661073187331175,
+            0.05833570432775644,
+            -0.049768790992090334,
+            0.0365315957003231,
+            -0.016285840636087973,
+        ));
+    flip(high + (t + (rest + low)), x)
+}

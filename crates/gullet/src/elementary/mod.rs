@@ -1,0 +1,56 @@
+//! Elementary functions that give the same bits on every platform.
+//!
+//! Every function here is a fixed sequence of additions, subtractions, multiplications, divisions,
+//! square roots and bit operations on `f64`, each of which IEEE 754 rounds in one way only. So a
+//! result does not depend on the platform's maths library, on the build profile, on whether a call
+//! is scalar or part of a vectorised loop, nor on the width of the vectors. To keep that: no fused
+//! multiply-add, no function of the standard library that is not exact or correctly rounded.
+//!
+//! The functions are branch-free (both sides of a choice are computed, then one is selected), have
+//! no tables and no loops, and are inlined, so that a plain loop over slices vectorises. They are
+//! total: no argument panics, and a value outside the domain gives what IEEE 754 and C give, with
+//! two narrowings for [`pow`]. Which of the NaNs a NaN result is, is not said.
+//!
+//! | function | largest error, ulp | range of that bound |
+//! |---|---|---|
+//! | [`exp`] | 1 | every argument, gradual underflow included |
+//! | [`ln`] | 1 | every argument |
+//! | [`pow`] | 1 | every `x >= 0`, every `y` |
+//! | [`sin`], [`cos`], [`tan`] | 1 | `abs(x) <= 16384` |
+//! | [`asin`], [`acos`], [`atan`] | 1 | every argument |
+//!
+//! An ulp is the distance between neighbouring numbers at the correctly rounded result.
+//!
+//! The polynomials are minimax fits of this project (Remez exchange at 200 bits; the leading
+//! coefficients are rounded one after another and the rest refitted). Each says its interval and
+//! its largest error beside its coefficients.
+
+/// `c0 + x c1 + x^2 c2 + ...`, the even and the odd powers summed apart: half the latency of one
+/// chain for one multiplication more.
+macro_rules! polynomial {
+    ($x:expr; $($c:expr),+ $(,)?) => {{
+        let x = $x;
+        let square = x * x;
+        polynomial!(@even x, square; []; []; $($c,)+)
+    }};
+    (@even $x:ident, $s:ident; [$($even:expr,)*]; [$($odd:expr,)*]; $a:expr, $b:expr, $($rest:expr,)*) => {
+        polynomial!(@even $x, $s; [$($even,)* $a,]; [$($odd,)* $b,]; $($rest,)*)
+    };
+    (@even $x:ident, $s:ident; [$($even:expr,)*]; [$($odd:expr,)*]; $a:expr,) => {
+        polynomial!(@even $x, $s; [$($even,)* $a,]; [$($odd,)*];)
+    };
+    (@even $x:ident, $s:ident; [$($even:expr,)*]; [$($odd:expr,)*];) => {
+        polynomial!(@chain $s; $($even,)*) + $x * polynomial!(@chain $s; $($odd,)*)
+    };
+    (@chain $s:ident; $c:expr,) => { $c };
+    (@chain $s:ident; $c:expr, $($rest:expr,)+) => { $c + $s * polynomial!(@chain $s; $($rest,)+) };
+}
+
+mod bits;
+mod exponential;
+mod inverse;
+mod trigonometric;
+
+pub use exponential::{exp, ln, pow};
+pub use inverse::{acos, asin, atan};
+pub use trigonometric::{cos, sin, tan};
