@@ -5,8 +5,8 @@ mod describe;
 mod shared;
 mod step;
 
-pub mod rotation;
 pub mod chip;
+pub mod rotation;
 pub mod thread;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
