@@ -6,6 +6,7 @@ mod shared;
 mod step;
 
 pub mod chip;
+pub mod diameter;
 pub mod rotation;
 pub mod thread;
 
@@ -17,6 +18,7 @@ use crate::quantity::Quantity;
 
 const TOPICS: &[&[&Formula]] = &[
     rotation::ALL,
+    diameter::ALL,
     chip::ALL,
     thread::ALL,
 ];
