@@ -7,6 +7,7 @@ mod step;
 
 pub mod chip;
 pub mod diameter;
+pub mod engagement;
 pub mod rotation;
 pub mod thread;
 
@@ -19,6 +20,7 @@ use crate::quantity::Quantity;
 const TOPICS: &[&[&Formula]] = &[
     rotation::ALL,
     diameter::ALL,
+    engagement::ALL,
     chip::ALL,
     thread::ALL,
 ];
