@@ -8,6 +8,7 @@ mod step;
 pub mod chip;
 pub mod diameter;
 pub mod engagement;
+pub mod removal;
 pub mod rotation;
 pub mod thread;
 
@@ -22,6 +23,7 @@ const TOPICS: &[&[&Formula]] = &[
     diameter::ALL,
     engagement::ALL,
     chip::ALL,
+    removal::ALL,
     thread::ALL,
 ];
 
