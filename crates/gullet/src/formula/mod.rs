@@ -8,6 +8,7 @@ mod step;
 pub mod chip;
 pub mod diameter;
 pub mod engagement;
+pub mod force;
 pub mod removal;
 pub mod rotation;
 pub mod thread;
@@ -24,6 +25,9 @@ const TOPICS: &[&[&Formula]] = &[
     engagement::ALL,
     chip::ALL,
     removal::ALL,
+    force::ALL,
+    force::MEAN,
+    force::PEAK,
     thread::ALL,
 ];
 
