@@ -9,6 +9,7 @@ pub mod chip;
 pub mod diameter;
 pub mod engagement;
 pub mod force;
+pub mod power;
 pub mod removal;
 pub mod rotation;
 pub mod thread;
@@ -28,6 +29,7 @@ const TOPICS: &[&[&Formula]] = &[
     force::ALL,
     force::MEAN,
     force::PEAK,
+    power::ALL,
     thread::ALL,
 ];
 
