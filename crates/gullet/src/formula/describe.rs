@@ -125,7 +125,7 @@ impl Parameter {
             };
             let number = quantity::format(self.kind, bound, system);
             let text = tidy(limit.text);
-            if text.chars().any(|c| c.is_ascii_lowercase()) {
+            if names_argument(limit.text) {
                 format!("{word} {text} = {number}")
             } else {
                 format!("{word} {number}")
@@ -147,23 +147,37 @@ impl Parameter {
 
     /// The admissible range as it stands in the catalogue, such as `0 < radial_depth <= diameter`.
     pub fn range(&self) -> String {
-        let mut text = String::new();
-        if let Some(limit) = &self.lower {
-            text += &format!(
-                "{} {} ",
-                tidy(limit.text),
-                if limit.inclusive { "<=" } else { "<" }
-            );
+        let bound = |limit: &Limit| match (self.kind, tidy(limit.text).as_str()) {
+            (Kind::Angle, "0") => "0 deg".to_owned(),
+            (Kind::Angle, "PI/2") => "90 deg".to_owned(),
+            (Kind::Angle, "PI") => "180 deg".to_owned(),
+            (Kind::Angle, "2*PI") => "360 deg".to_owned(),
+            (_, text) => text.to_owned(),
+        };
+        let sign = |limit: &Limit, inclusive, exclusive| {
+            if limit.inclusive {
+                inclusive
+            } else {
+                exclusive
+            }
+        };
+        match (&self.lower, &self.upper) {
+            (Some(lower), Some(upper)) => format!(
+                "{} {} {} {} {}",
+                bound(lower),
+                sign(lower, "<=", "<"),
+                self.name,
+                sign(upper, "<=", "<"),
+                bound(upper)
+            ),
+            (Some(lower), None) => {
+                format!("{} {} {}", self.name, sign(lower, ">=", ">"), bound(lower))
+            }
+            (None, Some(upper)) => {
+                format!("{} {} {}", self.name, sign(upper, "<=", "<"), bound(upper))
+            }
+            (None, None) => format!("{}: any finite value", self.name),
         }
-        text += self.name;
-        if let Some(limit) = &self.upper {
-            text += &format!(
-                " {} {}",
-                if limit.inclusive { "<=" } else { "<" },
-                tidy(limit.text)
-            );
-        }
-        text
     }
 
     fn problem(&self, value: f64, arguments: &[f64]) -> Option<Problem> {
@@ -370,6 +384,11 @@ pub fn split_arguments(text: &str) -> Result<Vec<(String, String)>> {
         }
     }
     Error::unless_empty(problems, pairs)
+}
+
+/// Whether a bound rests on other arguments; constants are digits and `PI`.
+fn names_argument(bound: &str) -> bool {
+    bound.chars().any(|c| c.is_ascii_lowercase())
 }
 
 /// A bound as people write it: `diameter / 2.0` becomes `diameter/2`.

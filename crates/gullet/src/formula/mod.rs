@@ -6,8 +6,13 @@ mod shared;
 mod step;
 
 pub mod chip;
-pub mod rotation;
+pub mod diameter;
+pub mod engagement;
+pub mod force;
+pub mod power;
 pub mod practice;
+pub mod removal;
+pub mod rotation;
 pub mod thread;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
@@ -16,7 +21,19 @@ pub use step::{NoRecord, Recorder, Step, Steps};
 use crate::error::{Result, unknown_name};
 use crate::quantity::Quantity;
 
-const TOPICS: &[&[&Formula]] = &[rotation::ALL, chip::ALL, practice::ALL, thread::ALL];
+const TOPICS: &[&[&Formula]] = &[
+    rotation::ALL,
+    diameter::ALL,
+    engagement::ALL,
+    chip::ALL,
+    removal::ALL,
+    force::ALL,
+    force::MEAN,
+    force::PEAK,
+    power::ALL,
+    practice::ALL,
+    thread::ALL,
+];
 
 /// Every formula, by topic, in the order written.
 pub fn catalogue() -> impl Iterator<Item = &'static Formula> {

@@ -1,1 +1,148 @@
 //! Expressions that several formulas are written with.
+
+use crate::quantity::math::{asin, cos, max, min, number, pow, select, sin, sqrt};
+use crate::quantity::{Angle, Length, Ratio, Torque, si};
+
+/// An angle as a pure number, in radians.
+#[inline(always)]
+pub fn radians(angle: Angle) -> Ratio {
+    angle.into()
+}
+
+/// A force times its lever as a torque; uom counts that product as an energy.
+#[inline(always)]
+pub fn torque(force_times_lever: uom::si::f64::Energy) -> Torque {
+    si(force_times_lever.value)
+}
+
+/// a_e/D, held at 1 where a width is wider than the cutter by rounding.
+#[inline(always)]
+pub fn engagement_ratio(diameter: Length, radial_depth: Length) -> Ratio {
+    min(radial_depth / diameter, number(1.0))
+}
+
+/// phi_s = acos(1 - 2 x) for 0 <= x <= 1, written by the half angle so that a thin cut loses no digits.
+#[inline(always)]
+pub fn arc_of_ratio(x: Ratio) -> Angle {
+    2.0 * asin(sqrt(x))
+}
+
+/// Largest sine over the arc of a side cut: 2 sqrt(x (1 - x)) for x < 1/2, else 1.
+#[inline(always)]
+pub fn largest_sine(x: Ratio) -> Ratio {
+    let x = min(x, number(0.5));
+    2.0 * sqrt(x * (number(1.0) - x))
+}
+
+/// (1 - cos(phi))/2 at the signed distance y from the cutter axis, held within the cutter: the square
+/// of the sine of half the immersion angle.
+#[inline(always)]
+pub fn half_versine(diameter: Length, y: Length) -> Ratio {
+    max(
+        min((diameter / 2.0 - y) / diameter, number(1.0)),
+        number(0.0),
+    )
+}
+
+/// acos(2 y_low/D) - acos(2 y_high/D), both held within the cutter, without subtracting two near angles.
+#[inline(always)]
+pub fn face_arc(diameter: Length, low: Length, high: Length) -> Angle {
+    let (entry, exit) = (half_versine(diameter, high), half_versine(diameter, low));
+    let (sin_entry, cos_entry) = (sqrt(entry), sqrt(number(1.0) - entry));
+    let (sin_exit, cos_exit) = (sqrt(exit), sqrt(number(1.0) - exit));
+    let sine = face_width(diameter, low, high)
+        / (diameter * (sin_exit * cos_entry + cos_exit * sin_entry));
+    let cosine = cos_exit * cos_entry + sin_exit * sin_entry;
+    let quarter: Angle = si(core::f64::consts::FRAC_PI_2);
+    2.0 * select(
+        sine.value < cosine.value,
+        asin(min(sine, number(1.0))),
+        quarter - asin(min(cosine, number(1.0))),
+    )
+}
+
+/// y_high - y_low, both held within the cutter.
+#[inline(always)]
+pub fn face_width(diameter: Length, low: Length, high: Length) -> Length {
+    min(high, diameter / 2.0) - max(low, -diameter / 2.0)
+}
+
+/// Integral of sin(phi)^(1 - m) from 0 to acos(1 - 2 x), for 0 <= x <= 1 and 0 <= m < 1.
+///
+/// It is 2^(1 - m) B(x; a, a) with a = 1 - m/2. The power series of B in x serves up to x = 1/2, where
+/// its terms still halve; above, the arc is the slot's less the missing part.
+#[inline(always)]
+pub fn sine_power_integral(x: Ratio, missing: Ratio, exponent: Ratio) -> Ratio {
+    let a = number(1.0) - exponent / 2.0;
+    let half = number(0.5);
+    let part = half_beta(min(min(x, missing), half), a);
+    let slot = 2.0 * half_beta(half, a);
+    let beta = select(x.value <= 0.5, part, slot - part);
+    pow(number(2.0), number(1.0) - exponent) * beta
+}
+
+/// Terms of the series: the first left out is below 1e-14 of the sum at x = 1/2.
+const BETA_TERMS: u32 = 44;
+
+/// B(x; a, a) for 0 <= x <= 1/2 and 1/2 < a <= 1: x^a times the sum of (1 - a)_k/k! x^k/(a + k).
+#[inline(always)]
+fn half_beta(x: Ratio, a: Ratio) -> Ratio {
+    let mut term = 1.0;
+    let mut sum = 1.0 / a.value;
+    let mut k = 0.0;
+    for _ in 0..BETA_TERMS {
+        term *= (k + 1.0 - a.value) / (k + 1.0) * x.value;
+        k += 1.0;
+        sum += term / (a.value + k);
+    }
+    pow(x, a) * number(sum)
+}
+
+/// z phi_s/(2 pi) rounded up; a quotient within 1e-9 of a whole number counts as it.
+#[inline(always)]
+pub fn teeth_in_arc(teeth: Ratio, arc: Angle) -> Ratio {
+    let quotient = teeth.value * arc.value / (2.0 * core::f64::consts::PI);
+    max(si((quotient - 1e-9).ceil()), number(1.0))
+}
+
+/// Largest sum of the sines of k teeth a pitch psi apart, anywhere: sin(k psi/2)/sin(psi/2).
+#[inline(always)]
+pub fn largest_sine_sum(k: Ratio, pitch: Angle) -> Ratio {
+    let half_pitch = pitch / 2.0;
+    sin(si(k.value * half_pitch.value)) / sin(half_pitch)
+}
+
+/// A torque as work per radian, the other way round than [`torque`].
+#[inline(always)]
+pub fn work(torque: Torque) -> uom::si::f64::Energy {
+    si(torque.value)
+}
+
+/// What the antiderivatives of the milling forces gain over an arc, by products of sines and cosines
+/// of its half sum and half difference, so that a short arc loses no digits.
+#[derive(Clone, Copy)]
+pub struct Arc {
+    /// cos(2 phi) at the exit less the same at the entry.
+    pub cos_2phi: Ratio,
+    /// 2 phi - sin(2 phi) likewise: four times the integral of the squared sine.
+    pub sine_squared: Ratio,
+    /// cos(phi) likewise.
+    pub cos_phi: Ratio,
+    /// sin(phi) likewise.
+    pub sin_phi: Ratio,
+}
+
+impl Arc {
+    /// Over the arc from an entry to an exit angle.
+    #[inline(always)]
+    pub fn between(entry: Angle, exit: Angle) -> Arc {
+        let (sum, arc) = (exit + entry, exit - entry);
+        let (half_sum, half_arc) = (sum / 2.0, arc / 2.0);
+        Arc {
+            cos_2phi: -2.0 * sin(sum) * sin(arc),
+            sine_squared: 2.0 * (radians(arc) - cos(sum) * sin(arc)),
+            cos_phi: -2.0 * sin(half_sum) * sin(half_arc),
+            sin_phi: 2.0 * cos(half_sum) * sin(half_arc),
+        }
+    }
+}
