@@ -7,6 +7,7 @@ mod step;
 
 pub mod rotation;
 pub mod chip;
+pub mod deflection;
 pub mod thread;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
@@ -18,6 +19,7 @@ use crate::quantity::Quantity;
 const TOPICS: &[&[&Formula]] = &[
     rotation::ALL,
     chip::ALL,
+    deflection::ALL,
     thread::ALL,
 ];
 
