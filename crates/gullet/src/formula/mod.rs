@@ -8,6 +8,7 @@ mod step;
 pub mod rotation;
 pub mod chip;
 pub mod deflection;
+pub mod finish;
 pub mod thread;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
@@ -20,6 +21,7 @@ const TOPICS: &[&[&Formula]] = &[
     rotation::ALL,
     chip::ALL,
     deflection::ALL,
+    finish::ALL,
     thread::ALL,
 ];
 
