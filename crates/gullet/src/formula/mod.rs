@@ -9,6 +9,7 @@ pub mod rotation;
 pub mod chip;
 pub mod deflection;
 pub mod finish;
+pub mod path;
 pub mod thread;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
@@ -22,6 +23,7 @@ const TOPICS: &[&[&Formula]] = &[
     chip::ALL,
     deflection::ALL,
     finish::ALL,
+    path::ALL,
     thread::ALL,
 ];
 
