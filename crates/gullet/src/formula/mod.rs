@@ -10,6 +10,7 @@ pub mod chip;
 pub mod deflection;
 pub mod finish;
 pub mod path;
+pub mod time;
 pub mod thread;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
@@ -24,6 +25,7 @@ const TOPICS: &[&[&Formula]] = &[
     deflection::ALL,
     finish::ALL,
     path::ALL,
+    time::ALL,
     thread::ALL,
 ];
 
