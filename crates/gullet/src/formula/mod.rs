@@ -11,6 +11,7 @@ pub mod deflection;
 pub mod finish;
 pub mod path;
 pub mod time;
+pub mod holding;
 pub mod thread;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
@@ -26,6 +27,7 @@ const TOPICS: &[&[&Formula]] = &[
     finish::ALL,
     path::ALL,
     time::ALL,
+    holding::ALL,
     thread::ALL,
 ];
 
