@@ -12,6 +12,7 @@ pub mod finish;
 pub mod path;
 pub mod time;
 pub mod holding;
+pub mod wear;
 pub mod thread;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
@@ -28,6 +29,7 @@ const TOPICS: &[&[&Formula]] = &[
     path::ALL,
     time::ALL,
     holding::ALL,
+    wear::ALL,
     thread::ALL,
 ];
 
