@@ -13,6 +13,7 @@ pub mod path;
 pub mod time;
 pub mod holding;
 pub mod wear;
+pub mod cost;
 pub mod thread;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
@@ -30,6 +31,7 @@ const TOPICS: &[&[&Formula]] = &[
     time::ALL,
     holding::ALL,
     wear::ALL,
+    cost::ALL,
     thread::ALL,
 ];
 
