@@ -15,6 +15,7 @@ pub mod holding;
 pub mod wear;
 pub mod cost;
 pub mod thread;
+pub mod stability;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
 pub use step::{NoRecord, Recorder, Step, Steps};
@@ -33,6 +34,7 @@ const TOPICS: &[&[&Formula]] = &[
     wear::ALL,
     cost::ALL,
     thread::ALL,
+    stability::ALL,
 ];
 
 /// Every formula, by topic, in the order written.
