@@ -86,7 +86,7 @@ formulas! {
         = {
             // tan(lambda + rho) by the sum of two tangents, over the common denominator.
             let tan_sum = (L * cos(alpha) + PI * d_m * mu) / (PI * d_m * cos(alpha) - L * mu);
-            (T / (d_m * tan_sum / 2.0 + mu_c * d_c / 2.0)).into()
+            T / (d_m * tan_sum / 2.0 + mu_c * d_c / 2.0)
         }
     }
 
@@ -101,6 +101,6 @@ formulas! {
         valid "efficiency 0.1 to 0.2 with plain collar friction (range of seen examples), 0.25 to 0.45 well greased (from memory)";
         source "derived: work of one turn";
         example "torque=40 N.m; lead=5 mm; efficiency=0.35" => "17592.9189 N", 1e-6, "identity: 28 pi/0.005 N";
-        = (2.0 * PI * eta * T / L).into()
+        = 2.0 * PI * eta * T / L
     }
 }

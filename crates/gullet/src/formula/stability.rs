@@ -16,7 +16,7 @@ formulas! {
         valid "one mode, one edge always in cut with full regeneration; below it no speed chatters; process damping at low speed allows more";
         source "J. Tlusty's limit, from memory; derived: least real part of the mode's compliance, -1/(4 k zeta (1 + zeta))";
         example "stiffness=1e7 N/m; damping_ratio=0.05; cutting_coefficient=1000 MPa" => "1.05 mm", 1e-12, "identity: 2e7 x 0.05 x 1.05/1e9 m";
-        = (2.0 * k * zeta * (number(1.0) + zeta) / K_f).into()
+        = 2.0 * k * zeta * (number(1.0) + zeta) / K_f
     }
 
     stability_limit_slot_single_mode {
@@ -32,7 +32,7 @@ formulas! {
         source "Y. Altintas, E. Budak: zeroth-order solution, from memory and seen in public research files; the closed form derived";
         example "stiffness=1340049.65 N/m; damping_ratio=0.011; krc=200 MPa; teeth=2" => "0.298053843 mm", 0.0001,
             "identity: mode of the benchmark of T. Insperger and G. Stepan";
-        = (8.0 * k * zeta * (number(1.0) + zeta) / (z * K_rc)).into()
+        = 8.0 * k * zeta * (number(1.0) + zeta) / (z * K_rc)
     }
 
     best_spindle_speed {
