@@ -17,6 +17,8 @@ pub mod cost;
 pub mod thread;
 pub mod stability;
 
+pub mod cases;
+
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
 pub use step::{NoRecord, Recorder, Step, Steps};
 
