@@ -1,1 +1,4 @@
 //! Reference tables and published worked examples, embedded.
+
+mod cases;
+pub use cases::CASES;

@@ -13,7 +13,17 @@ pub mod power;
 pub mod practice;
 pub mod removal;
 pub mod rotation;
+pub mod deflection;
+pub mod finish;
+pub mod path;
+pub mod time;
+pub mod holding;
+pub mod wear;
+pub mod cost;
 pub mod thread;
+pub mod stability;
+
+pub mod cases;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
 pub use step::{NoRecord, Recorder, Step, Steps};
@@ -32,7 +42,15 @@ const TOPICS: &[&[&Formula]] = &[
     force::PEAK,
     power::ALL,
     practice::ALL,
+    deflection::ALL,
+    finish::ALL,
+    path::ALL,
+    time::ALL,
+    holding::ALL,
+    wear::ALL,
+    cost::ALL,
     thread::ALL,
+    stability::ALL,
 ];
 
 /// Every formula, by topic, in the order written.
