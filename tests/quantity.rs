@@ -65,12 +65,12 @@ fn what_a_shop_writes_is_read() {
 #[test]
 fn revolutions_are_never_radians() {
     assert_eq!(parse(Kind::RotationalSpeed, "1 rpm").unwrap(), 1.0 / 60.0);
-    let problem = refused(Kind::RotationalSpeed, "100 rad/s");
-    assert_eq!(problem.code, Code::UnitUnknown);
-    assert_eq!(
-        problem.remedy,
-        "rad/s is no unit of rotational speed; write 100 rpm"
-    );
+    for text in ["100 rad/s", "100 deg/s", "100 rad/min"] {
+        let problem = refused(Kind::RotationalSpeed, text);
+        assert_eq!(problem.code, Code::UnitUnknown);
+        let end = " is no unit of rotational speed; give it in rpm";
+        assert!(problem.remedy.ends_with(end), "{}", problem.remedy);
+    }
 }
 
 #[test]

@@ -94,6 +94,17 @@ fn the_ends_of_the_doubles() {
 }
 
 #[test]
+fn odd_numbers_convert_to_themselves() {
+    for unit in units(Kind::Length) {
+        assert!(from_unit(f64::NAN, unit).is_nan() && to_unit(f64::NAN, unit).is_nan());
+        assert_eq!(from_unit(f64::INFINITY, unit), f64::INFINITY);
+        assert_eq!(to_unit(f64::NEG_INFINITY, unit), f64::NEG_INFINITY);
+        assert_eq!(from_unit(-0.0, unit).to_bits(), (-0.0_f64).to_bits());
+        assert_eq!(to_unit(-0.0, unit).to_bits(), (-0.0_f64).to_bits());
+    }
+}
+
+#[test]
 fn digits_round_half_up_and_carry() {
     let rounded = |value: f64, count| {
         Digits::shortest(value, &one())
@@ -181,6 +192,17 @@ proptest! {
 
     #[test]
     fn numbers_and_text_give_the_same_bits(value in -1e6..1e6_f64) {
+        for kind in Kind::ALL {
+            for unit in units(*kind) {
+                let text = format!("{value} {}", unit.symbol);
+                prop_assert_eq!(from_unit(value, unit).to_bits(), parse(*kind, &text).unwrap().to_bits());
+            }
+        }
+    }
+
+    #[test]
+    fn short_numbers_and_text_give_the_same_bits(whole in -10_000_000_i64..10_000_000, places in 0_usize..9) {
+        let value: f64 = format!("{whole}e-{places}").parse().unwrap();
         for kind in Kind::ALL {
             for unit in units(*kind) {
                 let text = format!("{value} {}", unit.symbol);

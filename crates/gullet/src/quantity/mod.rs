@@ -1,5 +1,6 @@
 //! Quantities: uom types outside, SI values inside, text with units.
 
+mod convert;
 mod decimal;
 mod kind;
 pub mod math;
@@ -20,10 +21,11 @@ mod text_tests;
 #[cfg(test)]
 mod units_tests;
 
+pub use convert::{Converter, from_unit, to_unit};
 pub use kind::{Kind, Unit, UnitSystem};
 pub use print::{format, format_exact, format_in};
 pub use spelling::unit;
 pub use text::{parse, parse_number};
 pub use types::*;
 pub use units::units;
-pub use value::{Quantity, from_unit, to_unit};
+pub use value::Quantity;

@@ -21,9 +21,10 @@ const USUAL: Rounding = Significant(4);
 
 /// Prints for people, in the units of a shop, with sensible digits.
 ///
-/// Four significant digits, trailing zeros dropped, except: lengths to 0.001 mm or 0.0001 in (um
-/// below 0.01 mm and uin below 0.0005 in, so that small ones keep their digits), spindle speeds
-/// from 100 rpm and counts whole, money to the cent. The unit follows the size:
+/// Four significant digits, trailing zeros dropped, except: lengths to 0.001 mm or 0.0001 in,
+/// spindle speeds from 100 rpm and counts whole, money to the cent. Below 0.01 mm a length is in
+/// um; one below 0.1 mm or 0.0005 in that would be off by more than 1 % is in um or uin, so that
+/// 0.0005 in is never 0.013 mm. The unit follows the size:
 ///
 /// | kind | metric | inch |
 /// |---|---|---|

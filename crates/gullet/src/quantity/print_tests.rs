@@ -156,6 +156,7 @@ fn quantities_convert_and_print() {
     assert_eq!(speed.to("rpm").unwrap(), 1115.0);
     assert_eq!(speed.to_string(), "1115 rpm");
     assert_eq!(format!("{speed:>10}"), "  1115 rpm");
+    assert_eq!(format!("{speed:.2}"), "1115 rpm");
     assert_eq!(speed.to("ft").unwrap_err().code(), Code::UnitUnknown);
     assert_eq!(speed.to("").unwrap_err().code(), Code::UnitMissing);
     let power = Quantity::new(Kind::Power, 1.5, "hp").unwrap();

@@ -107,54 +107,66 @@ fn harmless_case(given: &str, known: &str) -> bool {
 }
 
 /// Refusal of a unit that is missing, unknown, or of another kind.
+///
+/// Only a bare number is repeated with another unit behind it: 100 rad/s is not 100 rpm.
 fn refused(kind: Kind, number: &str, name: &str, given: &str) -> Problem {
-    let number = if number.is_empty() { "12.5" } else { number };
-    let ways: Vec<String> = usual(kind)
-        .iter()
-        .map(|unit| with_unit(number, unit))
-        .collect();
-    let write = format!("write {}", ways.join(" or "));
+    let number = match number.len() {
+        1..=24 => number,
+        _ => "12.5",
+    };
     let value = shown(given);
     if name.is_empty() {
-        return Problem::new(Code::UnitMissing, "", value, symbols(kind, ""), write);
+        let ways: Vec<String> = usual(kind)
+            .iter()
+            .map(|unit| with_unit(number, unit))
+            .collect();
+        let remedy = format!("write {}", ways.join(" or "));
+        return Problem::new(Code::UnitMissing, "", value, symbols(kind, ""), remedy);
     }
     let elsewhere = Kind::ALL
         .iter()
         .copied()
         .find(|other| exact(*other, name).is_some());
-    let near = units(kind)
+    let spellings = || units(kind).iter().flat_map(Unit::spellings);
+    let near = spellings()
+        .find(|known| known.eq_ignore_ascii_case(name))
+        .or_else(|| nearest(name, spellings().filter(|known| !known.is_empty())))
+        .and_then(|known| exact(kind, known));
+    // An angle per time is one letter or two from revolutions per time, and 2 pi off.
+    let angular = ["rad", "deg", "°"]
         .iter()
-        .find(|unit| {
-            unit.spellings()
-                .any(|known| known.eq_ignore_ascii_case(name))
-        })
-        .map(|unit| unit.symbol)
-        .or_else(|| nearest(name, units(kind).iter().map(|unit| unit.symbol)))
-        .filter(|symbol| !symbol.is_empty());
-    let name = shown(name);
-    let words = kind.words();
+        .any(|angle| name.starts_with(angle));
+    let near = near.filter(|_| kind != Kind::RotationalSpeed || !angular);
     let remedy = match (elsewhere, near) {
-        (Some(other), _) => {
-            format!(
-                "{name} is a unit of {}, not of {words}; {write}",
-                other.words()
-            )
-        }
-        (None, Some(near)) => {
-            format!(
-                "{name} is no unit of {words}; did you mean {}?",
-                with_unit(number, near)
-            )
-        }
-        (None, None) => format!("{name} is no unit of {words}; {write}"),
+        (Some(other), _) => format!(
+            "{} is a unit of {}, not of {}; {}",
+            shown(name),
+            other.words(),
+            kind.words(),
+            instead(kind)
+        ),
+        (None, Some(near)) => format!(
+            "{} is no unit of {}; did you mean {}?",
+            shown(name),
+            kind.words(),
+            with_unit(number, near.symbol)
+        ),
+        (None, None) => format!(
+            "{} is no unit of {}; {}",
+            shown(name),
+            kind.words(),
+            instead(kind)
+        ),
     };
-    Problem::new(
-        Code::UnitUnknown,
-        "",
-        value,
-        symbols(kind, name.as_str()),
-        remedy,
-    )
+    let admissible = symbols(kind, name);
+    Problem::new(Code::UnitUnknown, "", value, admissible, remedy)
+}
+
+fn instead(kind: Kind) -> String {
+    match usual(kind) {
+        [""] => "give a number without a unit".to_owned(),
+        symbols => format!("give it in {}", symbols.join(" or ")),
+    }
 }
 
 /// The symbols of a kind, the nearest to `name` first, else in the order of the list.

@@ -196,7 +196,7 @@ fn fraction(text: &str) -> Option<(&str, &str, &str, &str)> {
 }
 
 /// `12.7`, `.5`, `5.` or `1e-3`, and the rest.
-fn decimal(text: &str) -> Option<(Fraction, &str)> {
+pub(super) fn decimal(text: &str) -> Option<(Fraction, &str)> {
     let (whole, rest) = digits(text);
     let (places, rest) = rest.strip_prefix('.').map_or(("", rest), digits);
     if whole.is_empty() && places.is_empty() {

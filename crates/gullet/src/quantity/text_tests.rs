@@ -186,7 +186,7 @@ fn errors_show_how_to_write_it() {
     assert_eq!(
         message(Kind::RotationalSpeed, "300 ft/min"),
         "unit_unknown: 300 ft/min; admissible: rpm, rps; \
-         ft/min is a unit of velocity, not of rotational speed; write 300 rpm"
+         ft/min is a unit of velocity, not of rotational speed; give it in rpm"
     );
     assert_eq!(
         message(Kind::Velocity, "300 ft/mn"),
@@ -196,7 +196,7 @@ fn errors_show_how_to_write_it() {
     );
     assert_eq!(
         message(Kind::Count, "4 mm"),
-        "unit_unknown: 4 mm; admissible: no unit; mm is a unit of length, not of count; write 4"
+        "unit_unknown: 4 mm; admissible: no unit; mm is a unit of length, not of count; give a number without a unit"
     );
     assert_eq!(
         message(Kind::Length, "12,7 mm"),
@@ -221,12 +221,34 @@ fn errors_show_how_to_write_it() {
 }
 
 #[test]
+fn misspelt_units_find_their_neighbour() {
+    for (kind, text, near) in [
+        (Kind::Length, "2 inchs", "2 in"),
+        (Kind::Length, "5 mn", "5 mm"),
+        (Kind::Length, "5 M", "5 m"),
+        (Kind::RotationalSpeed, "900 rmp", "900 rpm"),
+        (Kind::Torque, "5 lb-ftf", "5 lbf.ft"),
+        (Kind::Pressure, "2 hp.min/in", "2 hp.min/in3"),
+        (Kind::Pressure, "700 mPa", "700 MPa"),
+    ] {
+        let error = parse(kind, text).unwrap_err();
+        let remedy = &error.first().remedy;
+        assert!(
+            remedy.ends_with(&format!("did you mean {near}?")),
+            "{error}"
+        );
+    }
+}
+
+#[test]
 fn absurd_lengths_are_refused_at_once() {
     let start = std::time::Instant::now();
     for text in [
         "1".repeat(10_000_000),
         format!("1 {}", "m".repeat(10_000_000)),
         format!("1e{} mm", "9".repeat(1000)),
+        "1".repeat(1000),
+        format!("1 {}", "m".repeat(1000)),
     ] {
         let error = parse(Kind::Length, &text).unwrap_err();
         assert!(error.to_string().len() < 400, "{error}");

@@ -1,7 +1,7 @@
 //! A quantity whose kind is known only at run time.
 
-use super::decimal::{Digits, Fraction};
-use super::kind::{Kind, Unit, UnitSystem};
+use super::convert::{from_unit, to_unit};
+use super::kind::{Kind, UnitSystem};
 use super::print::format;
 use super::spelling::unit;
 use super::text::parse;
@@ -19,7 +19,12 @@ pub struct Quantity {
 
 impl fmt::Display for Quantity {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(&self.text(UnitSystem::Metric))
+        let text = self.text(UnitSystem::Metric);
+        // Padding to a precision would cut digits off and leave a wrong number.
+        match f.precision() {
+            None => f.pad(&text),
+            Some(_) => f.write_str(&text),
+        }
     }
 }
 
@@ -86,30 +91,4 @@ fn finite(value: f64, given: f64) -> Result<f64> {
         "check the size of the number",
     )
     .into())
-}
-
-/// The SI value of a number in this unit. The number stands for its shortest decimal text, so that
-/// 12.7 with `mm` and the text `12.7 mm` give the same bits.
-pub fn from_unit(value: f64, unit: &Unit) -> f64 {
-    if !value.is_finite() {
-        return value;
-    }
-    let one = Fraction::decimal(&[1], 0);
-    let Digits { digits, point } = Digits::shortest(value, &one);
-    let exact = Fraction::decimal(&digits, point - digits.len() as i64);
-    exact
-        .times(&Fraction::of_unit(unit))
-        .to_f64()
-        .copysign(value)
-}
-
-/// An SI value in this unit: the double nearest to the exact quotient.
-pub fn to_unit(si: f64, unit: &Unit) -> f64 {
-    if !si.is_finite() {
-        return si;
-    }
-    Fraction::of_double(si)
-        .over(&Fraction::of_unit(unit))
-        .to_f64()
-        .copysign(si)
 }
