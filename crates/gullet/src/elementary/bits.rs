@@ -34,13 +34,13 @@ pub(super) fn by_parity(number: u64, even: f64, odd: f64) -> f64 {
     f64::from_bits((even.to_bits() & !mask) | (odd.to_bits() & mask))
 }
 
-/// `(k, m)` with `x = 2^k m` and `m` in `sqrt(1/2)..sqrt(2)`, for positive finite `x`; anything
+/// `(k, m)` with `x = 2^k m` and `m` in `from..2 from`, `from` in 1/2..1, for positive finite `x`; anything
 /// else gives some such pair of finite numbers.
 #[inline(always)]
-pub(super) fn split_exponent(x: f64) -> (f64, f64) {
+pub(super) fn split_exponent(x: f64, from: f64) -> (f64, f64) {
     const TWO_54: f64 = 18_014_398_509_481_984.0;
     const TWO_52: f64 = 4_503_599_627_370_496.0;
-    const SQRT_HALF: u64 = core::f64::consts::FRAC_1_SQRT_2.to_bits();
+    let from = from.to_bits();
     let subnormal = x < f64::MIN_POSITIVE;
     let normal = if subnormal { x * TWO_54 } else { x };
     let bias = if subnormal {
@@ -48,9 +48,11 @@ pub(super) fn split_exponent(x: f64) -> (f64, f64) {
     } else {
         TWO_52 + 1023.0
     };
-    let shifted = normal.to_bits().wrapping_add(1.0_f64.to_bits() - SQRT_HALF);
+    let shifted = normal
+        .to_bits()
+        .wrapping_add(1.0_f64.to_bits().wrapping_sub(from));
     let k = f64::from_bits((shifted >> 52) | TWO_52.to_bits()) - bias;
-    let m = f64::from_bits((shifted & FRACTION).wrapping_add(SQRT_HALF));
+    let m = f64::from_bits((shifted & FRACTION).wrapping_add(from));
     (k, m)
 }
 

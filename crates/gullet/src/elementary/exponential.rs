@@ -1,7 +1,7 @@
 //! Exponential, logarithm and power.
 
 use super::bits::{ROUNDER, head, scale, split_exponent};
-use core::f64::consts::LOG2_E;
+use core::f64::consts::{FRAC_1_SQRT_2, LOG2_E};
 
 /// ln 2 in two parts; the first has 41 bits, so that its product with an exponent is exact.
 const LN_2_HIGH: f64 = 0.693_147_180_559_663;
@@ -61,7 +61,7 @@ pub fn exp(x: f64) -> f64 {
 /// `R(z)/z` of degree 6 for `abs(s) <= 0.1716`, error of the polynomial 2^-59.5 of the result.
 #[inline(always)]
 pub fn ln(x: f64) -> f64 {
-    let (k, m) = split_exponent(x);
+    let (k, m) = split_exponent(x, FRAC_1_SQRT_2);
     let f = m - 1.0;
     let s = f / (2.0 + f);
     let z = s * s;
@@ -91,59 +91,66 @@ fn at_ends_of_ln(x: f64, value: f64) -> f64 {
     if x > 0.0 { value } else { outside }
 }
 
-/// Natural logarithm of a positive finite `x` as a sum `(high, low)`, `high` of 26 bits; error
-/// below 2^-64 of the logarithm.
+/// Natural logarithm of a positive finite `x` as a sum `(high, low)`, the second at most 2^-10 of
+/// the first; error below 2^-62 of the logarithm.
 ///
-/// `ln m = 2 s + s^3 (2/3 + s^2 Q(s^2))` with `s` as in [`ln`]. The first term is needed in full
-/// double length, the second in about 60 bits: each factor is a head of 26 bits, whose products are
-/// exact, and a tail. `Q` of degree 6, error of the polynomial 2^-66.3 of the result.
+/// With `x = 2^k m`, `m` in `2^(-1/8)..2^(7/8)`, and the nearest `c` of four numbers close to the
+/// fourth roots of 1, 2, 4 and 8, `s = (m - c)/(m + c)` is below 0.0436 in size, and
+/// `ln x = k ln 2 + ln c + 2 s + s^3 P(s^2)`. The cubic term is then small enough for plain doubles;
+/// the others are sums of two, by heads of 26 bits, whose products are exact. `P` of degree 4, error
+/// of the polynomial 2^-68.6 of `2 s`.
 #[inline(always)]
 fn ln_in_two(x: f64) -> (f64, f64) {
-    const TWO_THIRDS: f64 = 2.0 / 3.0;
-    const TWO_THIRDS_LOW: f64 = 3.700_743_415_417_188e-17;
-    let (k, m) = split_exponent(x);
-
-    let f = m - 1.0;
-    let d = m + 1.0;
-    let d_high = head(d);
-    let d_low = m - (d_high - 1.0);
-    let reciprocal = 1.0 / d;
-    let s = f * reciprocal;
-    let s_high = head(s);
-    let s_low = ((f - s_high * d_high) - s_high * d_low) * reciprocal;
-
-    let z = s * s;
-    let q = z * polynomial!(z;
-        0.40000000000002256,
-        0.2857142857009956,
-        0.22222222519929702,
-        0.18181784366296547,
-        0.15386757376382082,
-        0.13256816576267716,
-        0.1319634042284092,
+    const SMALLEST: f64 = 0.9170040432046712;
+    let (k, m) = split_exponent(x, SMALLEST);
+    let choose = |first: f64, second: f64, third: f64, fourth: f64| {
+        let below = if m < 1.08984375 { first } else { second };
+        let above = if m < 1.54296875 { third } else { fourth };
+        if m < 1.296875 { below } else { above }
+    };
+    let c = choose(1.0, 1.189208984375, 1.414306640625, 1.681884765625);
+    // As for ln 2, the first parts are multiples of 2^-41, so that `whole` below is exact.
+    let ln_c = choose(
+        0.0,
+        0.1732883670870251,
+        0.3466394043771288,
+        0.5199150488738269,
     );
-    let c_high = head(TWO_THIRDS + q);
-    let c_low = ((TWO_THIRDS - c_high) + q) + TWO_THIRDS_LOW;
+    let ln_c_low = choose(
+        0.0,
+        1.7383930281051606e-13,
+        1.5160765833917038e-13,
+        2.5243458797770632e-14,
+    );
 
-    let square = s_high * s_high;
-    let square_tail = s_low * (s_high + s);
-    let z_high = head(square + square_tail);
-    let z_low = (square - z_high) + square_tail;
-    let t = z_high * c_high;
-    let t_tail = z_low * c_high + z * c_low;
-    let t_high = head(t + t_tail);
-    let t_low = (t - t_high) + t_tail;
-    let cubic = s_high * t_high;
-    let cubic_low = s_low * t_high + s * t_low;
+    let f = m - c;
+    let d = m + c;
+    let d_high = head(d);
+    let d_low = m - (d_high - c);
+    let s = f / d;
+    let s_high = head(s);
+    let s_low = ((f - s_high * d_high) - s_high * d_low) * (1.0 / d);
+    let z = s * s;
+    let cubic = s
+        * z
+        * polynomial!(z;
+            0.6666666666666667,
+            0.399999999999377,
+            0.28571428731125387,
+            0.22222047938286896,
+            0.1826708803557042,
+        );
+    // The cubic term is that of the rounded s; to first order the rest of s changes half of it so.
+    let change = z * (s_low - (s - s_high));
 
     let linear = 2.0 * s_high;
-    let sum = linear + cubic;
-    let sum_low = ((linear - sum) + cubic) + (2.0 * s_low + cubic_low);
-    let whole = k * LN_2_HIGH;
-    let total = whole + sum;
-    let total_low = ((whole - total) + sum) + (sum_low + k * LN_2_LOW);
-    let high = head(total + total_low);
-    (high, (total - high) + total_low)
+    let whole = k * LN_2_HIGH + ln_c;
+    let total = whole + linear;
+    let missed = (whole - total) + linear;
+    (
+        total,
+        missed + ((2.0 * (s_low + change) + cubic) + (k * LN_2_LOW + ln_c_low)),
+    )
 }
 
 /// `x` to the power `y`, for `x >= 0`.
@@ -159,7 +166,9 @@ pub fn pow(x: f64, y: f64) -> f64 {
     const LARGEST: f64 = 18_446_744_073_709_551_616.0;
     let y = if y > LARGEST { LARGEST } else { y };
     let y = if y < -LARGEST { -LARGEST } else { y };
-    let (ln_high, ln_low) = ln_in_two(x);
+    let (ln, rest) = ln_in_two(x);
+    let ln_high = head(ln);
+    let ln_low = (ln - ln_high) + rest;
     let y_high = head(y);
     let product = y_high * ln_high;
     let product_low = (y - y_high) * ln_high + y * ln_low;

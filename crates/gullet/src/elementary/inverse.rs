@@ -1,7 +1,7 @@
 //! Inverse sine, cosine and tangent.
 
 use super::bits::{flip, head};
-use core::f64::consts::FRAC_PI_2;
+use core::f64::consts::{FRAC_PI_2, FRAC_PI_4};
 
 /// What pi/2 as a double lacks.
 const FRAC_PI_2_LOW: f64 = 6.123_233_995_736_766e-17;
@@ -88,27 +88,22 @@ pub fn acos(x: f64) -> f64 {
 /// 2^-57.7 of `atan(t)`.
 #[inline(always)]
 pub fn atan(x: f64) -> f64 {
-    /// What the arc tangents of 1/2, 1 and 3/2 as doubles lack.
-    const LOW: [f64; 3] = [
-        2.269_877_745_296_168_7e-17,
-        3.061_616_997_868_383e-17,
-        1.390_331_103_123_099_8e-17,
-    ];
-    const HIGH: [f64; 3] = [
-        0.463_647_609_000_806_1,
-        core::f64::consts::FRAC_PI_4,
-        0.982_793_723_247_329,
-    ];
-    let choose = |a: f64, from_0: f64, from_half: f64, from_1: f64, from_3_halves: f64| {
-        let low = if a < 0.4375 { from_0 } else { from_half };
-        let high = if a < 1.1875 { from_1 } else { from_3_halves };
-        if a < 0.6875 { low } else { high }
-    };
     let a = x.abs();
     let far = a >= 2.4375;
-    let c = choose(a, 0.0, 0.5, 1.0, 1.5);
-    let high = choose(a, 0.0, HIGH[0], HIGH[1], HIGH[2]);
-    let low = choose(a, 0.0, LOW[0], LOW[1], LOW[2]);
+    let choose = |zero: f64, half: f64, one: f64, three_halves: f64| {
+        let below = if a < 0.4375 { zero } else { half };
+        let above = if a < 1.1875 { one } else { three_halves };
+        if a < 0.6875 { below } else { above }
+    };
+    let c = choose(0.0, 0.5, 1.0, 1.5);
+    let high = choose(0.0, 0.4636476090008061, FRAC_PI_4, 0.982793723247329);
+    // What the arc tangents of c as doubles lack.
+    let low = choose(
+        0.0,
+        2.2698777452961687e-17,
+        3.061616997868383e-17,
+        1.3903311031230998e-17,
+    );
     let numerator = if far { -1.0 } else { a - c };
     let denominator = if far { a } else { 1.0 + c * a };
     let high = if far { FRAC_PI_2 } else { high };

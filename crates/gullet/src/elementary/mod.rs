@@ -4,7 +4,8 @@
 //! square roots and bit operations on `f64`, each of which IEEE 754 rounds in one way only. So a
 //! result does not depend on the platform's maths library, on the build profile, on whether a call
 //! is scalar or part of a vectorised loop, nor on the width of the vectors. To keep that: no fused
-//! multiply-add, no function of the standard library that is not exact or correctly rounded.
+//! multiply-add, no function of the standard library that is not exact or correctly rounded. It does
+//! need IEEE doubles: not the x87 registers, and not a processor told to flush subnormals to zero.
 //!
 //! The functions are branch-free (both sides of a choice are computed, then one is selected), have
 //! no tables and no loops, and are inlined, so that a plain loop over slices vectorises. They are
@@ -15,7 +16,7 @@
 //! |---|---|---|
 //! | [`exp`] | 1 | every argument, gradual underflow included |
 //! | [`ln`] | 1 | every argument |
-//! | [`pow`] | 1 | every `x >= 0`, every `y` |
+//! | [`pow`] | 2 | every `x >= 0`, every `y`; 1 for `abs(y) <= 1000` |
 //! | [`sin`], [`cos`], [`tan`] | 1 | `abs(x) <= 16384` |
 //! | [`asin`], [`acos`], [`atan`] | 1 | every argument |
 //!
@@ -25,25 +26,21 @@
 //! coefficients are rounded one after another and the rest refitted). Each says its interval and
 //! its largest error beside its coefficients.
 
-/// `c0 + x c1 + x^2 c2 + ...`, the even and the odd powers summed apart: half the latency of one
-/// chain for one multiplication more.
+/// `c0 + x c1 + x^2 c2 + ...`, summed in pairs, pairs of pairs and so on: a few multiplications more
+/// than one chain, but so much less waiting that it is the faster in a loop.
 macro_rules! polynomial {
     ($x:expr; $($c:expr),+ $(,)?) => {{
         let x = $x;
-        let square = x * x;
-        polynomial!(@even x, square; []; []; $($c,)+)
+        polynomial!(@pairs x; []; $($c,)+)
     }};
-    (@even $x:ident, $s:ident; [$($even:expr,)*]; [$($odd:expr,)*]; $a:expr, $b:expr, $($rest:expr,)*) => {
-        polynomial!(@even $x, $s; [$($even,)* $a,]; [$($odd,)* $b,]; $($rest,)*)
+    (@pairs $x:ident; [$last:expr,];) => { $last };
+    (@pairs $x:ident; [$($done:expr,)*]; $a:expr, $b:expr, $($rest:expr,)*) => {
+        polynomial!(@pairs $x; [$($done,)* ($a + $x * $b),]; $($rest,)*)
     };
-    (@even $x:ident, $s:ident; [$($even:expr,)*]; [$($odd:expr,)*]; $a:expr,) => {
-        polynomial!(@even $x, $s; [$($even,)* $a,]; [$($odd,)*];)
-    };
-    (@even $x:ident, $s:ident; [$($even:expr,)*]; [$($odd:expr,)*];) => {
-        polynomial!(@chain $s; $($even,)*) + $x * polynomial!(@chain $s; $($odd,)*)
-    };
-    (@chain $s:ident; $c:expr,) => { $c };
-    (@chain $s:ident; $c:expr, $($rest:expr,)+) => { $c + $s * polynomial!(@chain $s; $($rest,)+) };
+    (@pairs $x:ident; [$($done:expr,)+]; $($a:expr,)?) => {{
+        let square = $x * $x;
+        polynomial!(@pairs square; []; $($done,)+ $($a,)?)
+    }};
 }
 
 mod bits;
