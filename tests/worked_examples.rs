@@ -50,6 +50,18 @@ fn files_are_named_once_and_hold_examples() {
     }
 }
 
+#[test]
+fn every_file_of_the_folder_is_embedded() {
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../../reference-data/cases");
+    let mut found: Vec<String> = std::fs::read_dir(folder)
+        .unwrap()
+        .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+        .collect();
+    found.sort_unstable();
+    let embedded: Vec<&str> = CASES.iter().map(|(file, _)| *file).collect();
+    assert_eq!(found, embedded);
+}
+
 const HEAD: &str = "id,formula,arguments,expected,rtol,source,provenance,note,status\n";
 
 fn verdict_of(row: &str) -> gullet::formula::cases::Verdict {
