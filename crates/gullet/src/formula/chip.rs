@@ -35,10 +35,7 @@ formulas! {
         valid "circular tooth path, f_z much smaller than D; the exact mean of f_z sin(kappa_r) sin(phi) over the arc; phi_s in radians; the shortcut f_z sqrt(a_e/D) reads 1.7 % high at a_e/D = 0.1 and 57 % high in a slot";
         source "derived: integral of the sine over the arc";
         example "feed_per_tooth=0.1 mm; diameter=12.7 mm; radial_depth=1.27 mm; cutting_edge_angle=90 deg" => "0.0310799775 mm", 1e-8, "identity";
-        = {
-            let x = engagement_ratio(D, a_e);
-            2.0 * f_z * sin(kappa_r) * x / radians(arc_of_ratio(x))
-        }
+        = 2.0 * f_z * sin(kappa_r) * engagement_ratio(D, a_e) / radians(side_arc(D, a_e))
     }
 
     face_mean_chip_thickness {
@@ -153,10 +150,7 @@ formulas! {
         valid "at phi = 90 deg, f_z much smaller than IC; psi in radians";
         source "derived: integral of the sine along the edge";
         example "insert_diameter=12 mm; axial_depth=1.5 mm" => "0.345908611", 1e-8, "identity";
-        = {
-            let x = a_p / IC;
-            2.0 * x / radians(arc_of_ratio(x))
-        }
+        = 2.0 * (a_p / IC) / radians(side_arc(IC, a_p))
     }
 
     turning_chip_thickness {

@@ -18,7 +18,7 @@ formulas! {
         source "derived: circle of latitude on a sphere; formula without tilt seen in public teaching material, with tilt from memory, both checked by geometry";
         example "diameter=10 mm; axial_depth=0.2 mm; tilt_angle=15 deg" => "5.18925515 mm", 1e-8, "identity";
         = {
-            let theta = arc_of_ratio(min(a_p / D, number(1.0)));
+            let theta = side_arc(D, a_p);
             D * sin(min(beta + theta, si(PI / 2.0)))
         }
     }

@@ -16,9 +16,9 @@ formulas! {
         -> Angle;
         equation "phi_s = acos(1 - 2 a_e/D)", r"\varphi_s = \arccos\left(1 - \frac{2 a_e}{D}\right)";
         valid "side cut, up or down; slot at a_e = D (180 deg); circular tooth path";
-        source "geometry of the circular tooth path, derived; evaluated as 2 asin(sqrt(a_e/D)), which loses no digits in thin cuts";
+        source "geometry of the circular tooth path, derived; evaluated by the half angle, which loses no digits in thin cuts or near a slot";
         example "diameter=12.7 mm; radial_depth=1.27 mm" => "36.8698976 deg", 1e-8, "identity: 3-4-5 triangle";
-        = arc_of_ratio(engagement_ratio(D, a_e))
+        = side_arc(D, a_e)
     }
 
     up_milling_exit_angle {
@@ -31,7 +31,7 @@ formulas! {
         valid "side cut that enters at phi_st = 0; phi from the normal to the feed in the sense of rotation";
         source "geometry of the circular tooth path, derived";
         example "diameter=20 mm; radial_depth=5 mm" => "60 deg", 1e-9, "identity: acos(1/2)";
-        = arc_of_ratio(engagement_ratio(D, a_e))
+        = side_arc(D, a_e)
     }
 
     down_milling_entry_angle {
@@ -42,9 +42,9 @@ formulas! {
         -> Angle;
         equation "phi_st = pi - acos(1 - 2 a_e/D)", r"\varphi_\mathrm{st} = \pi - \arccos\left(1 - \frac{2 a_e}{D}\right)";
         valid "side cut that leaves at phi_ex = 180 deg; phi from the normal to the feed in the sense of rotation";
-        source "geometry of the circular tooth path, derived; evaluated as 2 asin(sqrt(1 - a_e/D))";
+        source "geometry of the circular tooth path, derived";
         example "diameter=20 mm; radial_depth=5 mm" => "120 deg", 1e-9, "identity: 180 - acos(1/2)";
-        = arc_of_ratio(max((D - a_e) / D, number(0.0)))
+        = immersion(remaining_ratio(D, a_e), engagement_ratio(D, a_e))
     }
 
     face_entry_angle {
@@ -58,7 +58,7 @@ formulas! {
         valid "an edge at or beyond D/2 gives 0; positive on the side where teeth enter (left of the cutter's travel relative to the work, right-hand cutter seen from the spindle)";
         source "geometry of the circular tooth path, derived";
         example "diameter=100 mm; edge_high=25 mm" => "60 deg", 1e-9, "identity: acos(1/2)";
-        = arc_of_ratio(half_versine(D, y_high))
+        = immersion_at(D, y_high)
     }
 
     face_exit_angle {
@@ -72,7 +72,7 @@ formulas! {
         valid "an edge at or beyond -D/2 gives 180 deg; positive on the side where teeth enter (left of the cutter's travel relative to the work, right-hand cutter seen from the spindle)";
         source "geometry of the circular tooth path, derived";
         example "diameter=100 mm; edge_low=-25 mm" => "120 deg", 1e-9, "identity: acos(-1/2)";
-        = arc_of_ratio(half_versine(D, y_low))
+        = immersion_at(D, y_low)
     }
 
     face_engagement_angle {

@@ -2,8 +2,10 @@
 
 mod define;
 mod describe;
+mod equation;
 mod shared;
 mod step;
+mod substitute;
 
 pub mod chip;
 pub mod diameter;
@@ -26,7 +28,7 @@ pub mod stability;
 pub mod cases;
 
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
-pub use step::{NoRecord, Recorder, Step, Steps};
+pub use step::{NoRecord, Recorder, Step, Steps, description};
 
 use crate::error::{Result, unknown_name};
 use crate::quantity::Quantity;

@@ -52,8 +52,7 @@ formulas! {
         source "derived: Kienzle's law integrated over the arc, the integral as 2^(1 - m) B(a_e/D; 1 - m/2, 1 - m/2)";
         example "kc11=1800 N/mm2; chip_exponent=0.25; feed_per_tooth=0.1 mm; diameter=20 mm; radial_depth=5 mm; axial_depth=3 mm; teeth=4; spindle_speed=800 rpm; cutting_edge_angle=90 deg" => "297.374353 W", 1e-8, "identity";
         = {
-            let missing = max((D - a_e) / D, number(0.0));
-            let integral = sine_power_integral(engagement_ratio(D, a_e), missing, m);
+            let integral = sine_power_integral(engagement_ratio(D, a_e), remaining_ratio(D, a_e), m);
             let millimetre: quantity::Length = si(0.001);
             let edge_force = k_c11 * millimetre * pow(f_z * sin(kappa_r) / millimetre, number(1.0) - m);
             z * n * (D / 2.0) * (a_p / sin(kappa_r)) * edge_force * integral

@@ -21,10 +21,28 @@ pub fn engagement_ratio(diameter: Length, radial_depth: Length) -> Ratio {
     min(radial_depth / diameter, number(1.0))
 }
 
-/// phi_s = acos(1 - 2 x) for 0 <= x <= 1, written by the half angle so that a thin cut loses no digits.
+/// 1 - a_e/D without cancellation, held at 0 where a width is wider than the cutter by rounding.
 #[inline(always)]
-pub fn arc_of_ratio(x: Ratio) -> Angle {
-    2.0 * asin(sqrt(x))
+pub fn remaining_ratio(diameter: Length, radial_depth: Length) -> Ratio {
+    max((diameter - radial_depth) / diameter, number(0.0))
+}
+
+/// acos(1 - 2 part) for a part in 0..1 and rest = 1 - part, by the half angle of the smaller of the
+/// two, so that neither a thin cut nor one near the slot loses digits.
+#[inline(always)]
+pub fn immersion(part: Ratio, rest: Ratio) -> Angle {
+    let angle = 2.0 * asin(sqrt(min(part, rest)));
+    let half_turn: Angle = si(core::f64::consts::PI);
+    select(part.value <= rest.value, angle, half_turn - angle)
+}
+
+/// phi_s = acos(1 - 2 a_e/D) of a side cut or slot.
+#[inline(always)]
+pub fn side_arc(diameter: Length, radial_depth: Length) -> Angle {
+    immersion(
+        engagement_ratio(diameter, radial_depth),
+        remaining_ratio(diameter, radial_depth),
+    )
 }
 
 /// Largest sine over the arc of a side cut: 2 sqrt(x (1 - x)) for x < 1/2, else 1.
@@ -44,14 +62,22 @@ pub fn half_versine(diameter: Length, y: Length) -> Ratio {
     )
 }
 
+/// acos(2 y/D) at the signed distance y from the cutter axis, held within the cutter.
+#[inline(always)]
+pub fn immersion_at(diameter: Length, y: Length) -> Angle {
+    immersion(half_versine(diameter, y), half_versine(diameter, -y))
+}
+
 /// acos(2 y_low/D) - acos(2 y_high/D), both held within the cutter, without subtracting two near angles.
 #[inline(always)]
 pub fn face_arc(diameter: Length, low: Length, high: Length) -> Angle {
-    let (entry, exit) = (half_versine(diameter, high), half_versine(diameter, low));
-    let (sin_entry, cos_entry) = (sqrt(entry), sqrt(number(1.0) - entry));
-    let (sin_exit, cos_exit) = (sqrt(exit), sqrt(number(1.0) - exit));
-    let sine = face_width(diameter, low, high)
-        / (diameter * (sin_exit * cos_entry + cos_exit * sin_entry));
+    // Sines and cosines of half the immersion at the entry and at the exit.
+    let sin_entry = sqrt(half_versine(diameter, high));
+    let cos_entry = sqrt(half_versine(diameter, -high));
+    let sin_exit = sqrt(half_versine(diameter, low));
+    let cos_exit = sqrt(half_versine(diameter, -low));
+    let sine =
+        face_width(diameter, low, high) / diameter / (sin_exit * cos_entry + cos_exit * sin_entry);
     let cosine = cos_exit * cos_entry + sin_exit * sin_entry;
     let quarter: Angle = si(core::f64::consts::FRAC_PI_2);
     2.0 * select(

@@ -97,7 +97,7 @@ formulas! {
         source "derived: mean of (D/2) (K_tc h + K_te) a_p over the arc; without edge force it is k_c Q/(2 pi n)";
         example "ktc=796.1 N/mm2; kte=27.7 N/mm; teeth=4; axial_depth=5 mm; radial_depth=10 mm; feed_per_tooth=0.1 mm; diameter=20 mm" => "3.919065 N.m", 1e-6, "identity";
         = {
-            let phi_s = radians(arc_of_ratio(engagement_ratio(D, a_e)));
+            let phi_s = radians(side_arc(D, a_e));
             torque(a_p * a_e * f_z * z * K_tc / (2.0 * PI) + a_p * z * phi_s * K_te * D / (4.0 * PI))
         }
     }

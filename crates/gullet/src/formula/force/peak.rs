@@ -48,7 +48,7 @@ formulas! {
         tooth_sum_factor S: Ratio, from 1.0, "sum over the teeth over the largest of one tooth";
         -> Force;
         equation "F_c = k_c h_max b S", r"F_c = k_c\, h_\mathrm{max}\, b\, S";
-        valid "straight edge; a helix lies below; times the peak's own factors for run-out and wear; S = tooth_sum_factor with the same chip exponent as k_c";
+        valid "straight edge; a helix lies below; run-out and wear come on top; S = tooth_sum_factor with the chip exponent of k_c";
         source "derived: largest force of one tooth times the bound of the sum";
         example "specific_cutting_force=2000 N/mm2; max_chip_thickness=0.06 mm; chip_width=5 mm; tooth_sum_factor=1.5" => "900 N", 1e-9,
             "own arithmetic: 2000 x 0.06 x 5 x 1.5";
