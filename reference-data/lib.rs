@@ -1,1 +1,5 @@
 //! Reference tables and published worked examples, embedded.
+
+mod tables;
+
+pub use tables::*;
