@@ -8,6 +8,7 @@ pub mod elementary;
 pub mod error;
 pub mod formula;
 pub mod quantity;
+pub mod table;
 
 pub use error::{Code, Error, Problem, Result};
 pub use formula::{evaluate, explain};

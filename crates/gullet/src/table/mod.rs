@@ -1,0 +1,24 @@
+//! Reference tables with their sources, and a shop's own tables over them.
+//!
+//! [`Library::builtin`] holds the embedded tables. A question (this material, this tool material,
+//! this process) is answered with a range, a start value, the rows behind it and what was assumed:
+//! handbook values are starting points, and the answer says how far to trust it.
+
+mod feed;
+mod force;
+mod hardness;
+mod library;
+mod reader;
+mod rows;
+mod select;
+mod speed;
+mod types;
+
+pub use force::{ForceBand, Kienzle, UnitPower};
+pub use hardness::HardnessScale;
+pub use library::{Library, Overlay};
+pub use rows::{LifeRow, MeasuredAt};
+pub use types::*;
+
+#[cfg(test)]
+mod table_tests;
