@@ -8,22 +8,22 @@ mod step;
 mod substitute;
 
 pub mod chip;
+pub mod cost;
+pub mod deflection;
 pub mod diameter;
 pub mod engagement;
+pub mod finish;
 pub mod force;
+pub mod holding;
+pub mod path;
 pub mod power;
 pub mod practice;
 pub mod removal;
 pub mod rotation;
-pub mod deflection;
-pub mod finish;
-pub mod path;
-pub mod time;
-pub mod holding;
-pub mod wear;
-pub mod cost;
-pub mod thread;
 pub mod stability;
+pub mod thread;
+pub mod time;
+pub mod wear;
 
 pub mod cases;
 

@@ -1,5 +1,16 @@
 //! Operations: formulas composed into a cut with its limits and its worked steps.
 
+mod cautions;
+mod chain;
+mod check;
+mod cut;
+mod ledger;
+mod milling;
 mod request;
 
+pub use cut::{
+    Adjustment, Band, Choice, Consequences, Cut, Datum, Limit, Relief, Settings, Side, Spread,
+    Warning, WarningCode, WorkedStep,
+};
+pub use milling::{Lowering, mill};
 pub use request::{Operation, Pass, Setup};

@@ -78,3 +78,22 @@ pub struct Pass {
     /// Feed per tooth to use instead of the table's.
     pub feed_per_tooth: Option<Length>,
 }
+
+impl Pass {
+    /// Depth in which a plan counts this pass: radial in side milling, axial otherwise.
+    pub fn depth(&self) -> Length {
+        match self.operation {
+            Operation::SideMilling => self.radial_depth,
+            Operation::Slotting | Operation::FaceMilling => self.axial_depth,
+        }
+    }
+
+    /// The same pass with another depth.
+    pub fn with_depth(mut self, depth: Length) -> Pass {
+        match self.operation {
+            Operation::SideMilling => self.radial_depth = depth,
+            Operation::Slotting | Operation::FaceMilling => self.axial_depth = depth,
+        }
+        self
+    }
+}

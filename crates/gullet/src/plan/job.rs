@@ -71,4 +71,6 @@ pub struct Job {
     pub spindle_speed: Option<RotationalSpeed>,
     /// Feed per tooth to use instead of the table's.
     pub feed_per_tooth: Option<Length>,
+    /// Defaults that were assumed, in words.
+    pub assumptions: Vec<String>,
 }

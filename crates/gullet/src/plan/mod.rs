@@ -1,5 +1,10 @@
 //! Plans: passes, time, job file, card.
 
+mod card;
 mod job;
+mod pass_plan;
+pub mod passes;
 
+pub use card::Card;
 pub use job::{Job, Stock, Strategy};
+pub use pass_plan::{PassPlan, PassTime, PlannedPass};

@@ -5,17 +5,23 @@ use super::rows::{Common, MeasuredAt, PowerRow};
 use super::select::{Attempt, Question, TableRow};
 use super::types::{KienzlePair, Material, Process, Ranged, Support, ToolMaterial};
 use crate::error::{Code, Problem, Result};
-use crate::quantity::{Length, Pressure, Ratio, math, si};
+use crate::formula::force;
+use crate::quantity::{Angle, Length, Pressure, Ratio, si};
 use core::ops::Deref;
 
-/// k_c = k_c1.1 (h / 1 mm)^(-m_c).
-fn specific_cutting_force(
-    kc11: Pressure,
-    chip_exponent: Ratio,
-    chip_thickness: Length,
-) -> Pressure {
-    let unit: Length = si(1e-3);
-    kc11 * math::pow(chip_thickness / unit, -chip_exponent)
+/// One pair at a chip thickness, by the formula of the catalogue, without corrections.
+fn specific_cutting_force(pair: &KienzlePair, chip_thickness: Length) -> Pressure {
+    let none: Angle = si(0.0);
+    let one: Ratio = si(1.0);
+    force::specific_cutting_force::value(
+        pair.kc11,
+        pair.exponent,
+        chip_thickness,
+        none,
+        none,
+        one,
+        one,
+    )
 }
 
 /// The pairs of a material: the default, and the others that show how far sources disagree.
@@ -62,8 +68,7 @@ impl Kienzle {
             )
             .into());
         }
-        let at =
-            |pair: &KienzlePair| specific_cutting_force(pair.kc11, pair.exponent, chip_thickness);
+        let at = |pair: &KienzlePair| specific_cutting_force(pair, chip_thickness);
         let default = at(&self.default);
         let mut band = ForceBand {
             low: default,
@@ -150,9 +155,6 @@ impl Library {
                 "the pair rests on {} alone, whose publisher is withheld",
                 default.source
             ));
-        }
-        if !material.note.is_empty() {
-            assumptions.push(material.note.clone());
         }
         Ok(Kienzle {
             default: default.clone(),

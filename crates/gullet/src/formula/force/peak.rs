@@ -39,6 +39,33 @@ formulas! {
         }
     }
 
+    helix_relief_factor {
+        symbol "L", "L";
+        meaning "Bound of the tangential force of helical edges over that of straight ones.";
+        teeth z: Count, from 1.0, "effective teeth";
+        engagement_angle phi_s: Angle, above 0.0, to PI, "angle over which a tooth cuts";
+        chip_ratio c: Ratio, above 0.0, to 1.0, "mean over largest chip thickness";
+        chip_exponent m_c: Ratio, from 0.0, below 1.0, "exponent of the chip thickness in the specific cutting force";
+        tooth_sum_factor S: Ratio, from 1.0, "bound for straight edges: sum over the teeth over the largest of one tooth";
+        axial_depth a_p: Length, above 0.0, "axial depth";
+        diameter D: Length, above 0.0, "cutter diameter";
+        helix_angle beta: Angle, from 0.0, below PI / 2.0, "helix angle";
+        -> Ratio;
+        equation "L = min(1, (w q + min((t - w psi) S, q))/(t S)); t = max(2 a_p tan(beta)/D, 1e-9); q = min(phi_s c^(1 - m_c), psi S); w = floor(t/psi); psi = 2 pi/z",
+            r"L = \min\left(1, \frac{w q + \min((t - w \psi) S, q)}{t S}\right),\quad t = \frac{2 a_p \tan\beta}{D},\quad q = \min\left(\varphi_s c^{1 - m_c}, \psi S\right),\quad w = \left\lfloor \frac{t}{\psi} \right\rfloor,\quad \psi = \frac{2\pi}{z}";
+        valid "upper bound for equal pitch and sharp edges; t is the angle by which the edge lags over the axial depth: short of it only part of each edge is in the cut at one instant; angles in radians";
+        source "derived: a helix spreads the straight-edge force over the lag t; over a whole pitch that force sums to at most q, by Jensen's inequality, and over less to at most its bound S";
+        example "teeth=2; engagement_angle=90 deg; chip_ratio=0.5; chip_exponent=0; tooth_sum_factor=1; axial_depth=10 mm; diameter=10 mm; helix_angle=45 deg" => "0.39269908", 1e-7,
+            "own arithmetic: lag 2 rad, q = pi/4, so (pi/4)/2";
+        = {
+            let psi = number(2.0 * PI) / z;
+            let t = max(2.0 * a_p * tan(beta) / D, number(1e-9));
+            let q = min(radians(phi_s) * pow(c, number(1.0) - m_c), psi * S);
+            let w = number((t / psi).value.floor());
+            min((w * q + min((t - w * psi) * S, q)) / (t * S), number(1.0))
+        }
+    }
+
     peak_tangential_force {
         symbol "F_c", "F_c";
         meaning "Upper bound of the sum of the tangential forces of a milling cutter.";
@@ -46,13 +73,14 @@ formulas! {
         max_chip_thickness h_max: Length, from 0.0, "largest chip thickness in the arc";
         chip_width b: Length, from 0.0, "undeformed chip width, along the edge";
         tooth_sum_factor S: Ratio, from 1.0, "sum over the teeth over the largest of one tooth";
+        helix_relief L: Ratio, above 0.0, to 1.0, default 1.0, "helical edges over straight ones; 1 is safe for every helix";
         -> Force;
-        equation "F_c = k_c h_max b S", r"F_c = k_c\, h_\mathrm{max}\, b\, S";
-        valid "straight edge; a helix lies below; run-out and wear come on top; S = tooth_sum_factor with the chip exponent of k_c";
+        equation "F_c = k_c h_max b S L", r"F_c = k_c\, h_\mathrm{max}\, b\, S\, L";
+        valid "S = tooth_sum_factor and L = helix_relief_factor with the same chip exponent as k_c; times the peak's own factors for run-out and wear";
         source "derived: largest force of one tooth times the bound of the sum";
         example "specific_cutting_force=2000 N/mm2; max_chip_thickness=0.06 mm; chip_width=5 mm; tooth_sum_factor=1.5" => "900 N", 1e-9,
             "own arithmetic: 2000 x 0.06 x 5 x 1.5";
-        = k_c * h_max * b * S
+        = k_c * h_max * b * S * L
     }
 
     in_plane_force {

@@ -1,0 +1,420 @@
+//! What an operation returns: settings, consequences, limit ledger, worked steps, spread, cautions.
+
+use super::request::Pass;
+use crate::formula::{Formula, Recorder, Step};
+use crate::quantity::{
+    self, Angle, Force, Kind, Length, Power, Pressure, Ratio, RotationalSpeed, Time, Torque,
+    UnitSystem, Velocity, VolumeRate,
+};
+use crate::table::Support;
+
+/// A cut: everything about one pass.
+#[derive(Clone)]
+pub struct Cut {
+    /// The pass it belongs to.
+    pub pass: Pass,
+    /// What is set on the machine.
+    pub settings: Settings,
+    /// What follows from the settings.
+    pub consequences: Consequences,
+    /// Every limit that was looked at.
+    pub ledger: Vec<Limit>,
+    /// What was lowered, and why.
+    pub adjustments: Vec<Adjustment>,
+    /// The chain of formulas and choices, in order.
+    pub steps: Vec<WorkedStep>,
+    /// Low, start and high of what rests on the tables' ranges.
+    pub spread: Spread,
+    /// Values that came from tables, model or practice, with their sources.
+    pub data: Vec<Datum>,
+    /// Doubts: outside a model's validity, a default assumed, sources that disagree.
+    pub warnings: Vec<Warning>,
+    /// What can hurt.
+    pub cautions: Vec<&'static str>,
+}
+
+/// What a person sets on the machine.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Settings {
+    /// Spindle speed that the wanted cutting speed would need.
+    pub wanted_speed: RotationalSpeed,
+    /// Spindle speed the machine really has.
+    pub spindle_speed: RotationalSpeed,
+    /// Cutting speed at that spindle speed.
+    pub cutting_speed: Velocity,
+    /// Largest chip wanted.
+    pub chip_load: Length,
+    /// Feed per tooth, after thinning and limits.
+    pub feed_per_tooth: Length,
+    /// Feed per revolution.
+    pub feed_per_rev: Length,
+    /// Table feed.
+    pub table_feed: Velocity,
+    /// Pace of the handwheel for that table feed; none where the table is not cranked by hand.
+    pub handwheel_rate: Option<RotationalSpeed>,
+    /// Time to travel one inch, or 10 mm in a metric shop, at that table feed.
+    pub time_per_inch: Time,
+    /// Time to travel 10 mm at that table feed.
+    pub time_per_10_mm: Time,
+}
+
+/// What follows from the settings.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Consequences {
+    /// Diameter that cuts at this depth.
+    pub effective_diameter: Length,
+    /// Angle of tooth immersion at entry.
+    pub entry_angle: Angle,
+    /// Angle of tooth immersion at exit.
+    pub exit_angle: Angle,
+    /// Largest undeformed chip thickness.
+    pub max_chip_thickness: Length,
+    /// Mean undeformed chip thickness.
+    pub mean_chip_thickness: Length,
+    /// Removal rate while the cut is at full width.
+    pub removal_rate: VolumeRate,
+    /// Specific cutting force at the mean chip, default pair, sharp edge.
+    pub specific_cutting_force: Pressure,
+    /// Power at the cutter, default pair, sharp edge.
+    pub cutting_power: Power,
+    /// Power of the motor for that.
+    pub motor_power: Power,
+    /// Mean torque on the spindle, default pair, sharp edge.
+    pub torque: Torque,
+    /// Mean tangential force, default pair, sharp edge.
+    pub mean_tangential_force: Force,
+    /// Power at the cutter by the unit-power method, where a unit power is known.
+    pub unit_power_cutting_power: Option<Power>,
+    /// Power at the cutter that limits are checked with: the highest pair, worn edge.
+    pub limit_power: Power,
+    /// Torque that limits are checked with: the highest pair, worn edge.
+    pub limit_torque: Torque,
+    /// Peak tangential force of the teeth in cut: the highest pair, worn edge.
+    pub peak_tangential_force: Force,
+    /// Peak force across the cutter's axis: the highest pair, worn edge.
+    pub peak_force: Force,
+    /// Peak force along the axis: pulls the work up and the cutter out.
+    pub axial_force: Force,
+    /// Deflection of the cutter's tip under the peak force.
+    pub deflection: Length,
+    /// Clamping force needed along the jaws and against lift, with the safety factor.
+    pub clamping_needed: Force,
+    /// Clamping force the hold gives.
+    pub clamping_force: Force,
+    /// Power that is available at the cutter at this speed, within the practice's share.
+    pub available_power: Power,
+    /// Torque that is available at this speed, within the practice's share.
+    pub available_torque: Torque,
+    /// Theoretical mean roughness of the surface the pass leaves; none where no model applies.
+    pub mean_roughness: Option<Length>,
+    /// Travel of the pass with approach, overtravel and clearance.
+    pub travel: Length,
+    /// Time of the pass in the cut, without return and handling.
+    pub time: Time,
+}
+
+/// Which side of its bound a value must stay on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Side {
+    /// At most the bound.
+    AtMost,
+    /// At least the bound.
+    AtLeast,
+}
+
+/// One limit that was looked at.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Limit {
+    /// Stable name.
+    pub name: &'static str,
+    /// What it measures.
+    pub kind: Kind,
+    /// Value of this cut.
+    pub value: f64,
+    /// Bound.
+    pub bound: f64,
+    /// Which side the value must stay on.
+    pub side: Side,
+    /// Share of the bound that is used; above 1 the limit is exceeded.
+    pub share: f64,
+    /// Where the bound comes from.
+    pub origin: String,
+    /// The smallest change that would free it; none where it holds nothing back.
+    pub relief: Option<Relief>,
+    /// Whether this is the limit nearest to its bound.
+    pub binding: bool,
+}
+
+/// The smallest change that would free a limit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Relief {
+    /// What would have to change.
+    pub setting: &'static str,
+    /// What it measures.
+    pub kind: Kind,
+    /// The value that would free the limit.
+    pub to: f64,
+}
+
+impl Relief {
+    /// In words.
+    pub fn text(&self, system: UnitSystem) -> String {
+        format!(
+            "{} to {}",
+            self.setting,
+            quantity::format(self.kind, self.to, system)
+        )
+    }
+}
+
+/// Share above which a limit counts as exceeded; rounding alone must not exceed one.
+pub(super) const EXCEEDED: f64 = 1.0 + 1e-9;
+
+impl Limit {
+    /// A limit with its share worked out.
+    pub fn new(
+        name: &'static str,
+        kind: Kind,
+        side: Side,
+        value: f64,
+        bound: f64,
+        origin: impl Into<String>,
+    ) -> Limit {
+        let (part, whole) = match side {
+            Side::AtMost => (value, bound),
+            Side::AtLeast => (bound, value),
+        };
+        // Zero of zero uses nothing; something of zero is beyond any share.
+        let share = if part <= 0.0 {
+            0.0
+        } else if whole <= 0.0 {
+            f64::MAX
+        } else {
+            (part / whole).min(f64::MAX)
+        };
+        Limit {
+            name,
+            kind,
+            value,
+            bound,
+            side,
+            share,
+            origin: origin.into(),
+            relief: None,
+            binding: false,
+        }
+    }
+
+    /// The same limit with the change that would free it.
+    pub fn freed_by(mut self, setting: &'static str, kind: Kind, to: f64) -> Limit {
+        self.relief = to.is_finite().then_some(Relief { setting, kind, to });
+        self
+    }
+
+    /// Whether the value lies beyond the bound.
+    pub fn exceeded(&self) -> bool {
+        self.share > EXCEEDED
+    }
+}
+
+/// Something that was lowered because of a limit.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Adjustment {
+    /// The limit it was lowered for.
+    pub limit: &'static str,
+    /// What was lowered.
+    pub setting: &'static str,
+    /// What the setting measures.
+    pub kind: Kind,
+    /// Before.
+    pub from: f64,
+    /// After.
+    pub to: f64,
+}
+
+impl Adjustment {
+    /// In words.
+    pub fn text(&self, system: UnitSystem) -> String {
+        format!(
+            "{} lowered from {} to {} for the limit {}",
+            self.setting,
+            quantity::format(self.kind, self.from, system),
+            quantity::format(self.kind, self.to, system),
+            self.limit
+        )
+    }
+}
+
+/// A value over the range of its tables.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Band<T> {
+    /// With the low ends.
+    pub low: T,
+    /// With the starting values.
+    pub start: T,
+    /// With the high ends.
+    pub high: T,
+}
+
+/// What the tables' ranges make of speed, force, power and time.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Spread {
+    /// Cutting speed of the tables.
+    pub cutting_speed: Band<Velocity>,
+    /// Feed per tooth of the tables.
+    pub feed_per_tooth: Band<Length>,
+    /// Mean tangential force at the settings, over the pairs of the material.
+    pub force: Band<Force>,
+    /// Power at the cutter at the settings, over the pairs of the material.
+    pub power: Band<Power>,
+    /// Time of the pass if speed and feed were set to the ends of the tables; low is the shortest.
+    pub time: Band<Time>,
+}
+
+/// A value that came from a table, the model or the practice.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Datum {
+    /// What it is.
+    pub name: String,
+    /// The value as text in SI-independent form: kind and SI value.
+    pub kind: Kind,
+    /// SI value.
+    pub value: f64,
+    /// Where it comes from.
+    pub origin: String,
+}
+
+/// A doubt with its stable code.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Warning {
+    /// Stable name of the kind of doubt.
+    pub code: WarningCode,
+    /// In words.
+    pub text: String,
+}
+
+/// Kinds of doubt; the same number and name in every binding.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum WarningCode {
+    /// A value the tables do not give was assumed.
+    Assumed = 1,
+    /// A value lies outside the range its model was tested in.
+    OutsideValidity = 2,
+    /// Sources disagree by more than a third.
+    SourcesDisagree = 3,
+    /// The machine cannot do what was wanted; the nearest it can do was taken.
+    MachineLimits = 4,
+    /// A setting was lowered because of a limit.
+    Lowered = 5,
+    /// A rounding to what the readout can show.
+    Rounded = 6,
+}
+
+impl WarningCode {
+    /// Name in lower case.
+    pub fn name(self) -> &'static str {
+        match self {
+            WarningCode::Assumed => "assumed",
+            WarningCode::OutsideValidity => "outside_validity",
+            WarningCode::SourcesDisagree => "sources_disagree",
+            WarningCode::MachineLimits => "machine_limits",
+            WarningCode::Lowered => "lowered",
+            WarningCode::Rounded => "rounded",
+        }
+    }
+}
+
+/// One line of the worked chain.
+#[derive(Clone)]
+pub enum WorkedStep {
+    /// A formula with its numbers.
+    Formula(Step),
+    /// A choice between what formulas gave.
+    Choice(Choice),
+}
+
+/// A choice in words, with the value chosen.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Choice {
+    /// What is chosen and why.
+    pub text: String,
+    /// What it measures.
+    pub kind: Kind,
+    /// SI value chosen.
+    pub value: f64,
+}
+
+impl WorkedStep {
+    /// The step in one line.
+    pub fn text(&self, system: UnitSystem) -> String {
+        match self {
+            WorkedStep::Formula(step) => step.text(system),
+            WorkedStep::Choice(choice) => format!(
+                "{}: {}",
+                choice.text,
+                quantity::format(choice.kind, choice.value, system)
+            ),
+        }
+    }
+}
+
+/// A recorder that also notes choices.
+pub(super) trait Log: Recorder {
+    fn choose(&mut self, kind: Kind, value: f64, text: impl FnOnce() -> String);
+}
+
+impl Log for crate::formula::NoRecord {
+    #[inline(always)]
+    fn choose(&mut self, _: Kind, _: f64, _: impl FnOnce() -> String) {}
+}
+
+/// Keeps formulas and choices in order.
+#[derive(Default)]
+pub(super) struct Chain(pub Vec<WorkedStep>);
+
+impl Recorder for Chain {
+    fn record(&mut self, formula: &'static Formula, arguments: &[f64], result: f64) {
+        self.0
+            .push(WorkedStep::Formula(Step::new(formula, arguments, result)));
+    }
+}
+
+impl Log for Chain {
+    fn choose(&mut self, kind: Kind, value: f64, text: impl FnOnce() -> String) {
+        self.0.push(WorkedStep::Choice(Choice {
+            text: text(),
+            kind,
+            value,
+        }));
+    }
+}
+
+impl Cut {
+    /// The limit nearest to its bound.
+    pub fn binding(&self) -> Option<&Limit> {
+        self.ledger.iter().find(|limit| limit.binding)
+    }
+
+    /// The ledger's limit of this name.
+    pub fn limit(&self, name: &str) -> Option<&Limit> {
+        self.ledger.iter().find(|limit| limit.name == name)
+    }
+
+    /// Specific cutting force ratio of the two methods: unit power over Kienzle.
+    pub fn method_ratio(&self) -> Option<Ratio> {
+        self.consequences
+            .unit_power_cutting_power
+            .map(|power| power / self.consequences.cutting_power)
+    }
+}
+
+/// What supports a value of the tables, in words.
+pub(super) fn support_text<T>(support: &[Support<T>]) -> String {
+    let mut parts: Vec<String> = support
+        .iter()
+        .map(|support| format!("{} [{}]", support.row, support.source))
+        .collect();
+    parts.dedup();
+    parts.join(", ")
+}
