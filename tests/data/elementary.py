@@ -108,6 +108,25 @@ plans = {
 }
 names = {"ln": "log", "pow": "power"}
 
+# Where a search over millions of arguments found the functions furthest off.
+furthest = {
+    "exp": [-708.7741942257675, -0.3371677836181495, -708.7417533051093],
+    "ln": [0.3865775038377813, 0.705996337054384, 1.0975478511366907],
+    "sin": [-11.787118114749706, -0.786166538263762, 14585.636387882496],
+    "cos": [-0.8058415304315165, -0.7986725818992886, 8522.30791056691],
+    "tan": [2.3570432932515946, 0.7826475258555541, -13288.164325640486],
+    "asin": [0.5268664137068764, -0.5003320588515591, 0.6051670522124108],
+    "acos": [0.6087289814912882, 0.6064984618920612, 0.6060537168293574],
+    "atan": [2.6455906807442453, 0.6858170279827095, 0.6884793141540578],
+    "pow": [
+        (1.0897837832381807, -6322.4222758265905),
+        (0.9138085247287044, -6359.050282104315),
+        (0.9170518433938516, -4849.7068887374035),
+        (1.083087780418726, -8476.617079235424),
+        (0.9154177325230859, 4438.969081962078),
+    ],
+}
+
 
 def write(function, arguments, count, hard):
     """Half of the rows as they come, half those hardest to round out of many."""
@@ -151,7 +170,7 @@ def power():
 print("function,x,y,result")
 inside = {"ln": lambda x: x > 0, "asin": lambda x: abs(x) <= 1, "acos": lambda x: abs(x) <= 1}
 for function, (kinds, spots) in plans.items():
-    write(function, plan(kinds, spots, inside.get(function, lambda x: True)), 1000, 500)
+    write(function, [(x,) for x in furthest[function]] + plan(kinds, spots, inside.get(function, lambda x: True)), 1000, 500)
 squares = [(float(k), float(n)) for k in range(1, 12) for n in (1, 2, 3, -1, 0)]
 roots = [(float(k * k), 0.5) for k in range(1, 40)]
-write("pow", squares + roots + [power() for _ in range(12000)], 1000, 500)
+write("pow", furthest["pow"] + squares + roots + [power() for _ in range(12000)], 1000, 500)

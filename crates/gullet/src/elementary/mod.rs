@@ -12,19 +12,20 @@
 //! total: no argument panics, and a value outside the domain gives what IEEE 754 and C give, with
 //! two narrowings for [`pow`]. Which of the NaNs a NaN result is, is not said.
 //!
-//! | function | largest error, ulp | range of that bound |
+//! | function | furthest from the correctly rounded result, ulp | range of that bound |
 //! |---|---|---|
 //! | [`exp`] | 1 | every argument, gradual underflow included |
 //! | [`ln`] | 1 | every argument |
-//! | [`pow`] | 2 | every `x >= 0`, every `y`; 1 for `abs(y) <= 1000` |
+//! | [`pow`] | 2 | every `x >= 0`, every `y`; 2 only for `abs(y)` in the thousands |
 //! | [`sin`], [`cos`], [`tan`] | 1 | `abs(x) <= 16384` |
 //! | [`asin`], [`acos`], [`atan`] | 1 | every argument |
 //!
 //! An ulp is the distance between neighbouring numbers at the correctly rounded result.
 //!
-//! The polynomials are minimax fits of this project (Remez exchange at 200 bits; the leading
-//! coefficients are rounded one after another and the rest refitted). Each says its interval and
-//! its largest error beside its coefficients.
+//! The polynomials are minimax fits of this project (Remez exchange at 200 bits or more of
+//! the error relative to the result). All but that of [`exp`] have their leading coefficients rounded
+//! one after another, the rest refitted each time. The stated degree, interval and largest error are
+//! those of the coefficients as rounded.
 
 /// `c0 + x c1 + x^2 c2 + ...`, summed in pairs, pairs of pairs and so on: a few multiplications more
 /// than one chain, but so much less waiting that it is the faster in a loop.
