@@ -9,7 +9,8 @@ use core::f64::consts::PI;
 
 /// Functions an equation may call.
 const FUNCTIONS: &[&str] = &[
-    "sin", "cos", "tan", "asin", "acos", "atan", "sqrt", "ln", "exp", "min", "max", "ceil", "floor",
+    "sin", "cos", "tan", "asin", "acos", "atan", "sqrt", "ln", "log2", "exp", "min", "max", "ceil",
+    "floor",
 ];
 
 /// Units that may follow a number, with their size in SI units; longer spellings first.
@@ -70,8 +71,12 @@ pub(super) struct Case {
 pub(super) struct Clause {
     /// The clause as written.
     pub(super) text: String,
-    /// What it defines; empty where the clause could not be read.
+    /// What stands left of the equals sign: a symbol, or a function of one as in `tan(lambda)`.
+    pub(super) left: String,
+    /// The symbol it defines; empty where the clause could not be read.
     pub(super) symbol: String,
+    /// The function that solves the clause for its symbol; empty where the symbol stands alone.
+    inverse: &'static str,
     /// Its cases; empty where the clause could not be read.
     pub(super) cases: Vec<Case>,
 }
@@ -89,6 +94,16 @@ impl Comparison {
 }
 
 impl Clause {
+    /// Whether the clause gives a function of its symbol.
+    pub(super) fn is_solved(&self) -> bool {
+        !self.inverse.is_empty()
+    }
+
+    /// The SI value of the symbol, from that of the case.
+    pub(super) fn solve(&self, value: f64) -> f64 {
+        apply(self.inverse, &[value]).unwrap_or(value)
+    }
+
     /// The case whose condition holds; the first without a condition otherwise.
     pub(super) fn case(&self, lookup: &dyn Fn(&str) -> Option<f64>) -> Option<&Case> {
         for case in &self.cases {
@@ -174,6 +189,7 @@ fn apply(name: &str, values: &[f64]) -> Option<f64> {
         ("acos", [x]) => Some(e::acos(*x)),
         ("atan", [x]) => Some(e::atan(*x)),
         ("ln", [x]) => Some(e::ln(*x)),
+        ("log2", [x]) => Some(e::ln(*x) / core::f64::consts::LN_2),
         ("exp", [x]) => Some(e::exp(*x)),
         ("sqrt", [x]) => Some(x.sqrt()),
         // A quotient within 1e-9 of a whole number counts as it, as in the formulas.
@@ -194,7 +210,7 @@ pub(super) fn read(equation: &str, symbols: &[&str]) -> Vec<Clause> {
     words.extend(
         texts
             .iter()
-            .filter_map(|text| Some(text.split_once(" = ")?.0)),
+            .filter_map(|text| Some(defined(text.split_once(" = ")?.0).0)),
     );
     texts
         .into_iter()
@@ -203,16 +219,30 @@ pub(super) fn read(equation: &str, symbols: &[&str]) -> Vec<Clause> {
                 .filter(|clause| clause.cases.iter().all(|case| case.node.rests_on(&words)))
                 .unwrap_or_else(|| Clause {
                     text: text.to_owned(),
+                    left: String::new(),
                     symbol: String::new(),
+                    inverse: "",
                     cases: Vec::new(),
                 })
         })
         .collect()
 }
 
+/// The symbol that the left side of a clause defines, and the function that solves for it.
+fn defined(left: &str) -> (&str, &'static str) {
+    [("sin(", "asin"), ("cos(", "acos"), ("tan(", "atan")]
+        .into_iter()
+        .find_map(|(function, inverse)| {
+            let symbol = left.strip_prefix(function)?.strip_suffix(')')?;
+            Some((symbol, inverse))
+        })
+        .unwrap_or((left, ""))
+}
+
 fn read_clause(text: &str, symbols: &[&str]) -> Option<Clause> {
-    let (symbol, _) = text.split_once(" = ")?;
-    let lead = format!("{symbol} = ");
+    let (left, _) = text.split_once(" = ")?;
+    let (symbol, inverse) = defined(left);
+    let lead = format!("{left} = ");
     let cases: Option<Vec<Case>> = split_outside_brackets(text, ", ")
         .into_iter()
         .map(|part| {
@@ -235,7 +265,9 @@ fn read_clause(text: &str, symbols: &[&str]) -> Option<Clause> {
         .all(|c| c.is_ascii_alphanumeric() || c == '_');
     plain.then_some(Clause {
         text: text.to_owned(),
+        left: left.to_owned(),
         symbol: symbol.to_owned(),
+        inverse,
         cases: cases?,
     })
 }

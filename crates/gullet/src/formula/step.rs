@@ -107,7 +107,7 @@ impl Step {
                 }
                 continue;
             };
-            let mut parts = vec![clause.symbol.clone(), case.text.clone()];
+            let mut parts = vec![clause.left.clone(), case.text.clone()];
             let angle = self.stands_for_angle(index, &known, case);
             let substituted = known.text(&case.node, angle);
             if substituted != case.text {
@@ -118,12 +118,18 @@ impl Step {
             } else {
                 known.shown(&clause.symbol)
             };
+            let mut solved = String::new();
             if let Some(value) = value
                 && parts.last() != Some(&value)
             {
-                parts.push(value);
+                if clause.is_solved() {
+                    solved = format!(", {} = {value}", clause.symbol);
+                } else {
+                    parts.push(value);
+                }
             }
             text += &parts.join(" = ");
+            text += &solved;
             if let Some(when) = &case.when {
                 text += &format!(" ({})", when.text);
             }
@@ -155,6 +161,10 @@ impl Step {
             parts.extend(substituted);
             if value.as_ref() != parts.last() {
                 parts.extend(value);
+            }
+            if clause.is_solved() {
+                // The value is the symbol's, not that of the function of it on the left.
+                parts.drain(..parts.len().saturating_sub(1));
             }
             if !parts.is_empty() {
                 lines.push(format!("{symbol} = {}", parts.join(" = ")));

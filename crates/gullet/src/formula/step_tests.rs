@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::formula::{catalogue, find};
+use core::f64::consts::{FRAC_PI_4, PI};
 
 const METRIC: UnitSystem = UnitSystem::Metric;
 
@@ -129,6 +130,55 @@ fn a_clause_in_words_is_kept() {
         )),
         "{text}"
     );
+}
+
+#[test]
+fn a_clause_may_give_the_tangent_of_its_symbol() {
+    let clauses = equation::read(
+        "F = T tan(lambda); tan(lambda) = L/(pi d)",
+        &["T", "L", "d"],
+    );
+    let values = |name: &str| match name {
+        "L" => Some(PI),
+        "d" => Some(1.0),
+        _ => None,
+    };
+    let [main, second] = clauses.as_slice() else {
+        panic!("{clauses:?}");
+    };
+    assert_eq!((main.left.as_str(), main.symbol.as_str()), ("F", "F"));
+    assert_eq!(
+        (second.left.as_str(), second.symbol.as_str()),
+        ("tan(lambda)", "lambda")
+    );
+    let tangent = second.case(&values).unwrap().node.value(&values).unwrap();
+    assert!((second.solve(tangent) - FRAC_PI_4).abs() < 1e-15);
+}
+
+#[test]
+fn products_fractions_and_signs_bind_as_written() {
+    let value = |text: &str| {
+        let clauses = equation::read(&format!("y = {text}"), &["a", "b"]);
+        let lookup = |name: &str| match name {
+            "a" => Some(3.0),
+            "b" => Some(4.0),
+            _ => None,
+        };
+        clauses[0].case(&lookup)?.node.value(&lookup)
+    };
+    assert_eq!(value("a - b - 1"), Some(-2.0));
+    assert_eq!(value("a/b a"), Some(2.25));
+    assert_eq!(value("-a^2 + b"), Some(-5.0));
+    assert_eq!(value("2^a^2"), Some(512.0));
+    assert_eq!(value("(a b)/(2 b)"), Some(1.5));
+    assert_eq!(value("a b/2 b"), Some(24.0));
+    assert_eq!(value("2 min(a, b, 1)"), Some(2.0));
+    assert_eq!(value("1 min + a"), Some(63.0));
+    assert_eq!(value("1 for a > b, y = 2 for a <= b"), Some(2.0));
+    assert_eq!(value("1 for a > b, y = 2 else"), Some(2.0));
+    for broken in ["a +", "(a", "a)", "c", "sinus(a)", "a b of c", "", "2..5"] {
+        assert_eq!(value(broken), None, "{broken}");
+    }
 }
 
 #[test]

@@ -175,7 +175,12 @@ impl Known {
         let lookup = |name: &str| self.value(name);
         let found = clause.case(&lookup).and_then(|case| {
             let si = case.node.value(&lookup)?;
-            Some((si, self.size(&case.node)))
+            let size = if clause.is_solved() {
+                Size::ANGLE
+            } else {
+                self.size(&case.node)
+            };
+            Some((clause.solve(si), size))
         });
         if let Some((si, size)) = found {
             self.values.push(Value {
@@ -380,6 +385,7 @@ const LATEX: Style = Style {
     group: |inner| format!(r"\left({inner}\right)"),
     call: |name, arguments| match name {
         "sqrt" => format!(r"\sqrt{{{arguments}}}"),
+        "log2" => format!(r"\log_2\left({arguments}\right)"),
         "ceil" => format!(r"\left\lceil {arguments} \right\rceil"),
         "floor" => format!(r"\left\lfloor {arguments} \right\rfloor"),
         "asin" | "acos" | "atan" => {
