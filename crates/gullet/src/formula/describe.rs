@@ -149,9 +149,9 @@ impl Parameter {
     pub fn range(&self) -> String {
         let bound = |limit: &Limit| match (self.kind, tidy(limit.text).as_str()) {
             (Kind::Angle, "0") => "0 deg".to_owned(),
-            (Kind::Angle, "PI/2") => "90 deg".to_owned(),
-            (Kind::Angle, "PI") => "180 deg".to_owned(),
-            (Kind::Angle, "2*PI") => "360 deg".to_owned(),
+            (Kind::Angle, "pi/2") => "90 deg".to_owned(),
+            (Kind::Angle, "pi") => "180 deg".to_owned(),
+            (Kind::Angle, "2*pi") => "360 deg".to_owned(),
             (_, text) => text.to_owned(),
         };
         let sign = |limit: &Limit, inclusive, exclusive| {

@@ -51,7 +51,7 @@ formulas! {
         diameter D: Length, above 0.0, "cutter diameter";
         helix_angle beta: Angle, from 0.0, below PI / 2.0, "helix angle";
         -> Ratio;
-        equation "L = min(1, (w q + min((t - w psi) S, q))/(t S)); t = max(2 a_p tan(beta)/D, 1e-9); q = min(phi_s c^(1 - m_c), psi S); w = floor(t/psi); psi = 2 pi/z",
+        equation "L = min(1, (w q + min((t - w psi) S, q))/(t S)); t = max(2 a_p tan(beta)/D, 10^(-9)); q = min(phi_s c^(1 - m_c), psi S); w = floor(t/psi); psi = 2 pi/z",
             r"L = \min\left(1, \frac{w q + \min((t - w \psi) S, q)}{t S}\right),\quad t = \frac{2 a_p \tan\beta}{D},\quad q = \min\left(\varphi_s c^{1 - m_c}, \psi S\right),\quad w = \left\lfloor \frac{t}{\psi} \right\rfloor,\quad \psi = \frac{2\pi}{z}";
         valid "upper bound for equal pitch and sharp edges; t is the angle by which the edge lags over the axial depth: short of it only part of each edge is in the cut at one instant; angles in radians";
         source "derived: a helix spreads the straight-edge force over the lag t; over a whole pitch that force sums to at most q, by Jensen's inequality, and over less to at most its bound S";
