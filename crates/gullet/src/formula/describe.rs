@@ -147,12 +147,12 @@ impl Parameter {
 
     /// The admissible range as it stands in the catalogue, such as `0 < radial_depth <= diameter`.
     pub fn range(&self) -> String {
-        let bound = |limit: &Limit| match (self.kind, tidy(limit.text).as_str()) {
-            (Kind::Angle, "0") => "0 deg".to_owned(),
-            (Kind::Angle, "PI/2") => "90 deg".to_owned(),
+        let bound = |limit: &Limit| match (self.kind, limit.text) {
+            (Kind::Angle, "0.0") => "0 deg".to_owned(),
+            (Kind::Angle, "PI / 2.0") => "90 deg".to_owned(),
             (Kind::Angle, "PI") => "180 deg".to_owned(),
-            (Kind::Angle, "2*PI") => "360 deg".to_owned(),
-            (_, text) => text.to_owned(),
+            (Kind::Angle, "2.0 * PI") => "360 deg".to_owned(),
+            (_, text) => tidy(text),
         };
         let sign = |limit: &Limit, inclusive, exclusive| {
             if limit.inclusive {
