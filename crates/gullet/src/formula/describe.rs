@@ -147,12 +147,12 @@ impl Parameter {
 
     /// The admissible range as it stands in the catalogue, such as `0 < radial_depth <= diameter`.
     pub fn range(&self) -> String {
-        let bound = |limit: &Limit| match (self.kind, tidy(limit.text).as_str()) {
-            (Kind::Angle, "0") => "0 deg".to_owned(),
-            (Kind::Angle, "pi/2") => "90 deg".to_owned(),
-            (Kind::Angle, "pi") => "180 deg".to_owned(),
-            (Kind::Angle, "2*pi") => "360 deg".to_owned(),
-            (_, text) => text.to_owned(),
+        let bound = |limit: &Limit| match (self.kind, limit.text) {
+            (Kind::Angle, "0.0") => "0 deg".to_owned(),
+            (Kind::Angle, "PI / 2.0") => "90 deg".to_owned(),
+            (Kind::Angle, "PI") => "180 deg".to_owned(),
+            (Kind::Angle, "2.0 * PI") => "360 deg".to_owned(),
+            (_, text) => tidy(text),
         };
         let sign = |limit: &Limit, inclusive, exclusive| {
             if limit.inclusive {
@@ -396,6 +396,4 @@ fn tidy(text: &str) -> String {
     text.replace(" / ", "/")
         .replace(" * ", "*")
         .replace(".0", "")
-        .replace("super::SQRT_3", "sqrt(3)")
-        .replace("PI", "pi")
 }
