@@ -396,4 +396,6 @@ fn tidy(text: &str) -> String {
     text.replace(" / ", "/")
         .replace(" * ", "*")
         .replace(".0", "")
+        .replace("super::SQRT_3", "sqrt(3)")
+        .replace("PI", "pi")
 }

@@ -69,7 +69,7 @@ impl Step {
     }
 
     fn result_text(&self, system: UnitSystem) -> String {
-        quantity::format(self.formula.result, self.result, system)
+        quantity::format_worked(self.formula.result, self.result, system)
     }
 
     /// The SI value that the written equation gives for these arguments; none where a clause is in words.

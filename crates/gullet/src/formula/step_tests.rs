@@ -13,7 +13,7 @@ fn step(name: &str, arguments: &[f64]) -> Step {
 }
 
 fn shown(kind: Kind, si: f64) -> String {
-    quantity::format(kind, si, METRIC)
+    quantity::format_worked(kind, si, METRIC)
 }
 
 #[test]

@@ -204,7 +204,7 @@ impl Known {
     pub(super) fn shown(&self, symbol: &str) -> Option<String> {
         let value = self.find(symbol)?;
         let kind = value.size.kind()?;
-        let text = quantity::format(kind, value.si, self.system);
+        let text = quantity::format_worked(kind, value.si, self.system);
         Some(if kind == Kind::Angle {
             format!("{text} = {}", self.radians(value.si))
         } else {
@@ -213,7 +213,10 @@ impl Known {
     }
 
     fn radians(&self, angle: f64) -> String {
-        format!("{} rad", quantity::format(Kind::Ratio, angle, self.system))
+        format!(
+            "{} rad",
+            quantity::format_worked(Kind::Ratio, angle, self.system)
+        )
     }
 
     fn size(&self, node: &Node) -> Size {
@@ -288,7 +291,7 @@ impl Known {
                 Some(value) => {
                     let text = match value.size.kind() {
                         Some(Kind::Angle) if !degrees => self.radians(value.si),
-                        Some(kind) => quantity::format(kind, value.si, self.system),
+                        Some(kind) => quantity::format_worked(kind, value.si, self.system),
                         None => return (style.symbol)(name),
                     };
                     style.value(&text, place)

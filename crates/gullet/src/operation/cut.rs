@@ -353,7 +353,7 @@ impl WorkedStep {
             WorkedStep::Choice(choice) => format!(
                 "{}: {}",
                 choice.text,
-                quantity::format(choice.kind, choice.value, system)
+                quantity::format_worked(choice.kind, choice.value, system)
             ),
         }
     }

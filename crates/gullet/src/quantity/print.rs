@@ -56,6 +56,30 @@ pub fn format(kind: Kind, si: f64, system: UnitSystem) -> String {
     }
 }
 
+/// Prints for somebody who goes on computing: the unit of [`format`], five significant digits
+/// whatever the kind, inch lengths never in millionths.
+///
+/// ```
+/// use gullet::quantity::{Kind, UnitSystem, format_worked};
+/// assert_eq!(format_worked(Kind::Length, 0.00162 * 0.0254, UnitSystem::Inch), "0.00162 in");
+/// ```
+pub fn format_worked(kind: Kind, si: f64, system: UnitSystem) -> String {
+    let (symbol, _) = match system {
+        UnitSystem::Metric => metric(kind, si.abs()),
+        UnitSystem::Inch => inch(kind, si.abs()),
+    };
+    let symbol = match symbol {
+        "uin" => "in",
+        "um" => "mm",
+        other => other,
+    };
+    match unit(kind, symbol) {
+        Ok(unit) => print(si, unit, Significant(5)),
+        // Tests print every kind at every size: each symbol above is in the list.
+        Err(_) => format!("{si:?}"),
+    }
+}
+
 /// Prints in a given unit, rounded to so many significant digits (1 to 17), trailing zeros
 /// dropped.
 ///

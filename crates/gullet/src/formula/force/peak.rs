@@ -61,7 +61,7 @@ formulas! {
             let psi = number(2.0 * PI) / z;
             let t = max(2.0 * a_p * tan(beta) / D, number(1e-9));
             let q = min(radians(phi_s) * pow(c, number(1.0) - m_c), psi * S);
-            let w = number((t / psi).value.floor());
+            let w = number(((t / psi).value + 1e-9).floor());
             min((w * q + min((t - w * psi) * S, q)) / (t * S), number(1.0))
         }
     }
