@@ -324,7 +324,7 @@ fn bits_are_the_same_everywhere_and_do_not_change_unnoticed() {
         ("asin", 0x57c6ce237cd3cc12),
         ("acos", 0x4ccf2ed84f09a532),
         ("atan", 0x943847a47351b098),
-        ("pow", 0xb4fd761171e244aa),
+        ("pow", 0xfab3cc2e62ecc8df),
     ];
     assert_eq!(digests, expected);
 }

@@ -127,9 +127,10 @@ fn ln_in_two(x: f64) -> (f64, f64) {
     let d = m + c;
     let d_high = head(d);
     let d_low = m - (d_high - c);
-    let s = f / d;
+    let reciprocal = 1.0 / d;
+    let s = f * reciprocal;
     let s_high = head(s);
-    let s_low = ((f - s_high * d_high) - s_high * d_low) * (1.0 / d);
+    let s_low = ((f - s_high * d_high) - s_high * d_low) * reciprocal;
     let z = s * s;
     let cubic = s
         * z
@@ -140,7 +141,7 @@ fn ln_in_two(x: f64) -> (f64, f64) {
             0.22222047938286896,
             0.1826708803557042,
         );
-    // The cubic term is that of the rounded s; to first order the rest of s changes half of it so.
+    // The cubic term is that of the rounded s; this is half of what the rest of s adds to it, to first order.
     let change = z * (s_low - (s - s_high));
 
     let linear = 2.0 * s_high;
