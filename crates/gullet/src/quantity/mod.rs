@@ -23,7 +23,7 @@ mod units_tests;
 
 pub use convert::{Converter, from_unit, to_unit};
 pub use kind::{Kind, Unit, UnitSystem};
-pub use print::{format, format_exact, format_in, format_worked};
+pub use print::{format, format_digits, format_exact, format_in, format_worked};
 pub use spelling::unit;
 pub use text::{parse, parse_number};
 pub use types::*;

@@ -56,14 +56,19 @@ pub fn format(kind: Kind, si: f64, system: UnitSystem) -> String {
     }
 }
 
-/// Prints for somebody who goes on computing: the unit of [`format`], five significant digits
-/// whatever the kind, inch lengths never in millionths.
+/// Prints for somebody who goes on computing: as [`format_digits`] with five digits.
 ///
 /// ```
 /// use gullet::quantity::{Kind, UnitSystem, format_worked};
 /// assert_eq!(format_worked(Kind::Length, 0.00162 * 0.0254, UnitSystem::Inch), "0.00162 in");
 /// ```
 pub fn format_worked(kind: Kind, si: f64, system: UnitSystem) -> String {
+    format_digits(kind, si, system, 5)
+}
+
+/// Prints with so many significant digits (1 to 17) whatever the kind, in the unit of [`format`];
+/// lengths never in millionths of mm or in.
+pub fn format_digits(kind: Kind, si: f64, system: UnitSystem, digits: u32) -> String {
     let (symbol, _) = match system {
         UnitSystem::Metric => metric(kind, si.abs()),
         UnitSystem::Inch => inch(kind, si.abs()),
@@ -74,7 +79,7 @@ pub fn format_worked(kind: Kind, si: f64, system: UnitSystem) -> String {
         other => other,
     };
     match unit(kind, symbol) {
-        Ok(unit) => print(si, unit, Significant(5)),
+        Ok(unit) => print(si, unit, Significant(i64::from(digits.clamp(1, 17)))),
         // Tests print every kind at every size: each symbol above is in the list.
         Err(_) => format!("{si:?}"),
     }

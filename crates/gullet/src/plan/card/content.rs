@@ -2,13 +2,24 @@
 
 use super::{Card, Group};
 use crate::model::{Clamping, CutterForm, Drive, PassKind};
-use crate::operation::{Limit, Operation, Side, WorkedStep};
+use crate::operation::{Limit, Operation, Side, WarningCode, WorkedStep};
 use crate::quantity::{
-    self, Kind, Length, RotationalSpeed, Time, UnitSystem, Velocity, format, format_in,
+    self, Kind, Length, RotationalSpeed, Time, UnitSystem, Velocity, format, format_digits,
+    format_in,
 };
 
 /// A label and its text.
 pub(super) type Row = (&'static str, String);
+
+/// One limit over the groups of passes.
+pub(super) struct LimitRow {
+    pub name: String,
+    /// Value, bound and share of each group, and whether it binds there.
+    pub cells: Vec<(String, bool)>,
+    pub origin: String,
+    /// Largest share over the groups.
+    pub share: f64,
+}
 
 /// Prints in a shop's units, positions in the steps of its readout.
 #[derive(Clone, Copy)]
@@ -20,6 +31,11 @@ pub(super) struct Print {
 impl Print {
     pub fn any(&self, kind: Kind, si: f64) -> String {
         format(kind, si, self.system)
+    }
+
+    /// A force, torque, power or time: three digits are more than such models are good for.
+    pub fn load(&self, kind: Kind, si: f64) -> String {
+        format_digits(kind, si, self.system, 3)
     }
 
     fn named(&self, kind: Kind, si: f64, metric: &str, inch: &str, digits: u32) -> String {
@@ -51,6 +67,17 @@ impl Print {
         self.named(Kind::Length, length.value, "mm", "in", 3)
     }
 
+    /// The step of the readout, in the unit in which it is a short number.
+    pub fn step(&self) -> String {
+        let inches = self.resolution.value / 0.0254 * 1e5;
+        let system = if (inches - inches.round()).abs() < 1e-6 {
+            self.system
+        } else {
+            UnitSystem::Metric
+        };
+        format(Kind::Length, self.resolution.value, system)
+    }
+
     /// A position or depth with as many decimals as the readout's step needs.
     pub fn position(&self, length: Length) -> String {
         let (unit, size) = match self.system {
@@ -58,12 +85,14 @@ impl Print {
             UnitSystem::Inch => ("in", 0.0254),
         };
         let step = self.resolution.value / size;
+        // As many decimals as the step has, or where it has no end as many as it can tell apart.
         let decimals = (0..=6)
             .find(|decimals| {
                 let scaled = step * 10f64.powi(*decimals);
                 (scaled - scaled.round()).abs() < 1e-6 && scaled.round() >= 1.0
             })
-            .unwrap_or(4) as usize;
+            .or_else(|| (0..=6).find(|decimals| step * 10f64.powi(*decimals) >= 0.5))
+            .unwrap_or(6) as usize;
         let value = length.value / size;
         // No negative zero on a dial.
         let value = if value.abs() * 10f64.powi(decimals as i32) < 0.5 {
@@ -75,7 +104,7 @@ impl Print {
     }
 
     pub fn time(&self, time: Time) -> String {
-        self.any(Kind::Time, time.value)
+        self.load(Kind::Time, time.value)
     }
 }
 
@@ -211,7 +240,7 @@ impl Card {
             "{} to remove, {} counts of {}; deepest roughing pass {} (set by {})",
             print.position(plan.stock),
             plan.total,
-            print.length(plan.resolution),
+            print.step(),
             print.position(plan.largest_roughing.0),
             words(&plan.largest_roughing.1)
         )
@@ -259,23 +288,20 @@ impl Card {
         rows.push(("Largest chip", print.fine(c.max_chip_thickness)));
         rows.push((
             "Power at cutter",
-            print.any(Kind::Power, c.cutting_power.value),
+            print.load(Kind::Power, c.cutting_power.value),
         ));
         if let Some(power) = c.unit_power_cutting_power {
-            rows.push(("  by unit power", print.any(Kind::Power, power.value)));
+            rows.push(("  by unit power", print.load(Kind::Power, power.value)));
         }
         rows.push((
             "Power at motor",
-            print.any(Kind::Power, c.motor_power.value),
+            print.load(Kind::Power, c.motor_power.value),
         ));
-        rows.push(("Torque", print.any(Kind::Torque, c.torque.value)));
-        rows.push(("Peak force", print.any(Kind::Force, c.peak_force.value)));
+        rows.push(("Torque", print.load(Kind::Torque, c.torque.value)));
+        rows.push(("Peak force", print.load(Kind::Force, c.peak_force.value)));
         rows.push(("Deflection", print.fine(c.deflection)));
         if let Some(roughness) = c.mean_roughness {
-            rows.push((
-                "Roughness R_a",
-                std::format!("{} in theory", print.length(roughness)),
-            ));
+            rows.push(("R_a in theory", print.load(Kind::Length, roughness.value)));
         }
         rows
     }
@@ -291,11 +317,11 @@ impl Card {
     }
 
     /// Heads of the table of passes.
-    pub(super) const PASS_HEADS: [&'static str; 6] =
-        ["Pass", "Kind", "Depth", "Stop at", "Left", "Direction"];
+    pub(super) const PASS_HEADS: [&'static str; 5] =
+        ["Pass", "Depth", "Stop at", "Left", "Direction"];
 
     /// The table of passes.
-    pub(super) fn pass_rows(&self) -> Vec<[String; 6]> {
+    pub(super) fn pass_rows(&self) -> Vec<[String; 5]> {
         let print = self.print();
         self.plan
             .passes
@@ -306,8 +332,10 @@ impl Card {
                     _ => "-".to_owned(),
                 };
                 [
-                    pass.number.to_string(),
-                    pass.cut.pass.kind.name().to_owned(),
+                    match pass.cut.pass.kind {
+                        PassKind::Roughing => pass.number.to_string(),
+                        PassKind::Finishing => std::format!("{} finish", pass.number),
+                    },
                     print.position(pass.depth),
                     print.position(pass.readout),
                     print.position(super::super::passes::length_of(
@@ -356,32 +384,21 @@ impl Card {
 
     /// The limit ledger of a group, the most used first.
     pub(super) fn limit_rows(&self, group: &Group) -> Vec<([String; 5], bool)> {
-        let print = self.print();
         let mut limits: Vec<&Limit> = group.cut.ledger.iter().collect();
         limits.sort_by(|a, b| b.share.total_cmp(&a.share));
         limits
             .into_iter()
             .map(|limit| {
-                let value = |si| match limit.name {
-                    "cutting_speed" => print.cutting_speed(quantity::si(si)),
-                    "handwheel_pace" | "table_feed" => print.feed(quantity::si(si)),
-                    "smallest_chip" | "largest_chip" | "deflection" => print.fine(quantity::si(si)),
-                    _ => print.any(limit.kind, si),
-                };
-                let sign = match limit.side {
-                    Side::AtMost => "max",
-                    Side::AtLeast => "min",
-                };
                 let mut origin = limit.origin.clone();
                 if let (true, Some(relief)) = (limit.binding, limit.relief) {
-                    origin = std::format!("{origin}. To free it: {}", relief.text(print.system));
+                    origin = std::format!("{origin}. To free it: {}", relief.text(self.job.units));
                 }
                 (
                     [
                         words(limit.name),
-                        value(limit.value),
-                        std::format!("{sign} {}", value(limit.bound)),
-                        std::format!("{:.0} %", limit.share * 100.0),
+                        self.limit_value(limit, limit.value),
+                        self.limit_bound(limit),
+                        percent(limit.share),
                         origin,
                     ],
                     limit.binding,
@@ -390,12 +407,89 @@ impl Card {
             .collect()
     }
 
+    /// The ledgers of all groups side by side, the most used first.
+    pub(super) fn limit_table(&self, groups: &[Group]) -> Vec<LimitRow> {
+        let mut rows: Vec<LimitRow> = Vec::new();
+        for (column, group) in groups.iter().enumerate() {
+            for limit in &group.cut.ledger {
+                let name = words(limit.name);
+                if !rows.iter().any(|row| row.name == name) {
+                    rows.push(LimitRow {
+                        name: name.clone(),
+                        cells: vec![("-".to_owned(), false); groups.len()],
+                        // What follows a semicolon stands in the row of the practice.
+                        origin: limit
+                            .origin
+                            .split(';')
+                            .next()
+                            .unwrap_or_default()
+                            .to_owned(),
+                        share: 0.0,
+                    });
+                }
+                let row = rows.iter_mut().find(|row| row.name == name);
+                if let Some(row) = row {
+                    row.share = row.share.max(limit.share);
+                    if let Some(cell) = row.cells.get_mut(column) {
+                        let text = std::format!(
+                            "{}, {}: {}",
+                            self.limit_value(limit, limit.value),
+                            self.limit_bound(limit),
+                            percent(limit.share)
+                        );
+                        *cell = (text, limit.binding);
+                    }
+                }
+            }
+        }
+        rows.sort_by(|a, b| b.share.total_cmp(&a.share));
+        rows
+    }
+
+    /// What binds each group, and the smallest change that would free it.
+    pub(super) fn binding_notes(&self, groups: &[Group]) -> Vec<String> {
+        groups
+            .iter()
+            .filter_map(|group| {
+                let limit = group.cut.binding()?;
+                let relief = limit.relief.map_or_else(String::new, |relief| {
+                    std::format!("; to free it: {}", relief.text(self.job.units))
+                });
+                Some(std::format!(
+                    "{}: {} binds at {}{relief}.",
+                    self.group_title(group),
+                    words(limit.name),
+                    percent(limit.share)
+                ))
+            })
+            .collect()
+    }
+
+    fn limit_value(&self, limit: &Limit, si: f64) -> String {
+        let print = self.print();
+        match limit.name {
+            "cutting_speed" => print.cutting_speed(quantity::si(si)),
+            "handwheel_pace" | "table_feed" => print.feed(quantity::si(si)),
+            "smallest_chip" | "largest_chip" | "deflection" => print.fine(quantity::si(si)),
+            "power" | "torque" | "clamping" => print.load(limit.kind, si),
+            _ => print.any(limit.kind, si),
+        }
+    }
+
+    fn limit_bound(&self, limit: &Limit) -> String {
+        let sign = match limit.side {
+            Side::AtMost => "max",
+            Side::AtLeast => "min",
+        };
+        std::format!("{sign} {}", self.limit_value(limit, limit.bound))
+    }
+
     /// Low, start and high of what rests on the tables.
     pub(super) fn spread_rows(&self, group: &Group) -> Vec<[String; 4]> {
         let print = self.print();
         let spread = &group.cut.spread;
         let row = |name: &str, low, start, high| [name.to_owned(), low, start, high];
-        let any = |kind, x: f64| print.any(kind, x);
+        let any = |kind, x: f64| print.load(kind, x);
         vec![
             row(
                 "cutting speed of the tables",
@@ -464,6 +558,7 @@ impl Card {
         for warning in &self.plan.warnings {
             keep(&warning.text);
         }
+        let mut disagree = false;
         for group in self.groups() {
             for adjustment in &group.cut.adjustments {
                 keep(&std::format!(
@@ -473,7 +568,10 @@ impl Card {
                 ));
             }
             for warning in &group.cut.warnings {
-                if warning.code != crate::operation::WarningCode::Lowered {
+                // Lowered settings stand above in the shop's units; one word on sources is enough.
+                let said = warning.code == WarningCode::SourcesDisagree && disagree;
+                disagree |= warning.code == WarningCode::SourcesDisagree;
+                if warning.code != WarningCode::Lowered && !said {
                     keep(&warning.text);
                 }
             }
@@ -510,6 +608,10 @@ impl Card {
             })
             .collect()
     }
+}
+
+fn percent(share: f64) -> String {
+    std::format!("{:.0} %", share * 100.0)
 }
 
 fn trim(text: crate::Result<String>) -> String {

@@ -4,34 +4,51 @@ use super::{Card, Group};
 
 /// One sheet, portrait: large figures for what is set and where to stop, small print for the rest.
 const STYLE: &str = "
-@page { margin: 9mm; }
+@page { margin: 7mm; }
 * { box-sizing: border-box; }
-html { color: #000; background: #fff; font: 9.5pt/1.25 'DejaVu Sans', 'Liberation Sans', Arial, sans-serif; }
-body { margin: 0 auto; max-width: 194mm; }
-h1 { font-size: 17pt; margin: 0; border-bottom: 2.5pt solid #000; padding-bottom: 1mm; }
-h2 { font-size: 10.5pt; margin: 2.2mm 0 0.8mm; }
+html { color: #000; background: #fff; font: 8.5pt/1.2 'DejaVu Sans', 'Liberation Sans', Arial, sans-serif; }
+body { margin: 0 auto; max-width: 196mm; }
+h1 { font-size: 16pt; margin: 0 0 0.8mm; border-bottom: 2.5pt solid #000; padding-bottom: 0.6mm; }
+h2 { font-size: 9.5pt; margin: 1.4mm 0 0.4mm; }
 table { border-collapse: collapse; width: 100%; }
-th, td { text-align: left; vertical-align: top; padding: 0.25mm 1.5mm; border-bottom: 0.4pt solid #000; }
+th, td { text-align: left; vertical-align: top; padding: 0.2mm 1.2mm; border-bottom: 0.4pt solid #000; }
 thead th { border-bottom: 1.2pt solid #000; }
-.setup th { width: 22mm; }
-.setup td, .setup th { border: 0; padding: 0.1mm 1.5mm; }
-.big th, .big td { font-size: 14.5pt; padding: 0.5mm 1.5mm; }
-.big tr.rest th, .big tr.rest td { font-size: 9.5pt; padding: 0.15mm 1.5mm; }
-.passes td { font-size: 12.5pt; padding: 0.3mm 1.5mm; }
-.passes td.stop { font-weight: bold; font-size: 15pt; }
-.limits { font-size: 8pt; }
-.limits tr.binding { font-weight: bold; }
-.small { font-size: 7.6pt; line-height: 1.2; }
-.small ul { margin: 0; padding-left: 4mm; }
-.columns { columns: 2; column-gap: 6mm; }
-p { margin: 0.6mm 0; }
-.steps { page-break-before: always; break-before: page; font-size: 8.5pt; }
+.setup { columns: 2; column-gap: 5mm; font-size: 8pt; }
+.setup p { break-inside: avoid; }
+.big th, .big td { font-size: 16pt; line-height: 1.1; padding: 0.3mm 1.2mm; }
+.big thead th { font-size: 9pt; }
+.big td { font-weight: bold; }
+.beside { display: flex; gap: 5mm; }
+.beside > :first-child { flex: 1 1 55%; }
+.beside > :last-child { flex: 1 1 45%; }
+.passes td { font-size: 12pt; padding: 0.25mm 1.2mm; white-space: nowrap; }
+.passes td.stop { font-weight: bold; font-size: 14pt; }
+.dense td { font-size: 9.5pt; padding: 0 1.2mm; }
+.dense td.stop { font-size: 10.5pt; }
+.rest { font-size: 7.6pt; line-height: 1.1; }
+.rest tbody th { white-space: nowrap; }
+.limits { font-size: 7.2pt; line-height: 1.1; }
+.limits td { white-space: nowrap; }
+.limits td:last-child { white-space: normal; }
+.limits td.binding { font-weight: bold; }
+.small { font-size: 6.8pt; line-height: 1.12; }
+.small ul { margin: 0; padding-left: 3.2mm; }
+.small h2 { font-size: 8.5pt; margin: 1mm 0 0.3mm; break-after: avoid; }
+.columns { columns: 3; column-gap: 4mm; }
+p { margin: 0.4mm 0; }
+.steps { break-before: page; }
 .steps li { margin-bottom: 0.6mm; overflow-wrap: anywhere; }
-td, li { overflow-wrap: anywhere; }
+@media screen { body { padding: 4mm; } }
 ";
 
 /// How many rows at the top of the settings are printed large.
 const LARGE_ROWS: usize = 4;
+
+/// Share below which a limit is only named.
+const LOOSE_BELOW: f64 = 0.35;
+
+/// From how many passes on their rows are printed closer.
+const DENSE_FROM: usize = 8;
 
 pub(super) fn render(card: &Card, with_steps: bool) -> String {
     let mut out = String::with_capacity(16_384);
@@ -41,11 +58,14 @@ pub(super) fn render(card: &Card, with_steps: bool) -> String {
     );
     setup(&mut out, card);
     let groups = card.groups();
-    settings(&mut out, card, &groups);
-    passes(&mut out, card);
+    out += "<h2>Set on the machine</h2>\n";
+    setting_table(&mut out, card, &groups, true);
+    passes(&mut out, card, &groups);
     limits(&mut out, card, &groups);
+    out += "<div class=\"small columns\">\n";
     doubts_and_cautions(&mut out, card);
     origins(&mut out, card, &groups);
+    out += "</div>\n";
     if with_steps {
         for group in &groups {
             steps(&mut out, card, group);
@@ -56,50 +76,43 @@ pub(super) fn render(card: &Card, with_steps: bool) -> String {
 }
 
 fn setup(out: &mut String, card: &Card) {
-    *out += "<table class=\"setup\">\n";
+    *out += "<div class=\"setup\">\n";
     for (label, text) in card.setup_rows() {
-        *out += &format!(
-            "<tr><th scope=\"row\">{}</th><td>{}</td></tr>\n",
-            escape(label),
-            escape(&text)
-        );
+        *out += &format!("<p><b>{}</b> {}</p>\n", escape(label), escape(&text));
     }
-    *out += "</table>\n";
+    *out += "</div>\n";
 }
 
-fn settings(out: &mut String, card: &Card, groups: &[Group]) {
-    *out +=
-        "<h2>Set on the machine</h2>\n<table class=\"big\">\n<thead><tr class=\"rest\"><th></th>";
-    for group in groups {
-        *out += &format!(
-            "<th scope=\"col\">{}</th>",
-            escape(&card.group_title(group))
-        );
-    }
-    *out += "</tr></thead>\n<tbody>\n";
+/// Rows of the settings from one group to the next, by label.
+fn setting_table(out: &mut String, card: &Card, groups: &[Group], large: bool) {
     let columns: Vec<_> = groups
         .iter()
         .map(|group| card.setting_rows(group))
         .collect();
-    let labels: Vec<&str> = columns
+    let labels = columns
         .iter()
         .max_by_key(|rows| rows.len())
-        .map(|rows| rows.iter().map(|(label, _)| *label).collect())
-        .unwrap_or_default();
-    for (index, label) in labels.iter().enumerate() {
-        let class = if index < LARGE_ROWS {
-            ""
-        } else {
-            " class=\"rest\""
-        };
-        *out += &format!(
-            "<tr{class}><th scope=\"row\">{}</th>",
-            escape(label.trim_start())
-        );
+        .into_iter()
+        .flatten()
+        .map(|(label, _)| *label)
+        .enumerate()
+        .filter(|(index, _)| (*index < LARGE_ROWS) == large);
+    *out += if large {
+        "<table class=\"big\">\n<thead><tr><th></th>"
+    } else {
+        "<table class=\"rest\">\n<thead><tr><th></th>"
+    };
+    for group in groups {
+        let title = card.group_title(group);
+        *out += &format!("<th scope=\"col\">{}</th>", escape(&title));
+    }
+    *out += "</tr></thead>\n<tbody>\n";
+    for (_, label) in labels {
+        *out += &format!("<tr><th scope=\"row\">{}</th>", escape(label.trim_start()));
         for rows in &columns {
             let text = rows
                 .iter()
-                .find(|(name, _)| name == label)
+                .find(|(name, _)| *name == label)
                 .map_or("-", |(_, text)| text.as_str());
             *out += &format!("<td>{}</td>", escape(text));
         }
@@ -108,13 +121,22 @@ fn settings(out: &mut String, card: &Card, groups: &[Group]) {
     *out += "</tbody></table>\n";
 }
 
-fn passes(out: &mut String, card: &Card) {
-    *out += "<h2>Passes</h2>\n<table class=\"passes\">\n<thead><tr>";
+/// Passes beside the lesser settings.
+fn passes(out: &mut String, card: &Card, groups: &[Group]) {
+    let rows = card.pass_rows();
+    let class = if rows.len() > DENSE_FROM {
+        "passes dense"
+    } else {
+        "passes"
+    };
+    *out += &format!(
+        "<div class=\"beside\">\n<div>\n<h2>Passes</h2>\n<table class=\"{class}\">\n<thead><tr>"
+    );
     for head in Card::PASS_HEADS {
         *out += &format!("<th scope=\"col\">{head}</th>");
     }
     *out += "</tr></thead>\n<tbody>\n";
-    for row in card.pass_rows() {
+    for row in rows {
         *out += "<tr>";
         for (head, cell) in Card::PASS_HEADS.iter().zip(&row) {
             let class = if *head == "Stop at" {
@@ -130,35 +152,55 @@ fn passes(out: &mut String, card: &Card) {
     for note in card.pass_notes() {
         *out += &format!("<p>{}</p>\n", escape(&note));
     }
+    *out += "</div>\n<div>\n<h2>What follows</h2>\n";
+    setting_table(out, card, groups, false);
+    *out += "</div>\n</div>\n";
 }
 
 fn limits(out: &mut String, card: &Card, groups: &[Group]) {
+    *out += "<h2>Limits: value (bound), share used; the binding ones in bold</h2>\n<table class=\"limits\">\n<thead><tr><th scope=\"col\">Limit</th>";
     for group in groups {
         *out += &format!(
-            "<h2>Limits, {} (the binding one in bold)</h2>\n<table class=\"limits\">\n<thead><tr>",
+            "<th scope=\"col\">{}</th>",
             escape(&card.group_title(group))
         );
-        for head in Card::LIMIT_HEADS {
-            *out += &format!("<th scope=\"col\">{head}</th>");
-        }
-        *out += "</tr></thead>\n<tbody>\n";
-        for (row, binding) in card.limit_rows(group) {
-            *out += if binding {
-                "<tr class=\"binding\">"
-            } else {
-                "<tr>"
-            };
-            for cell in &row {
-                *out += &format!("<td>{}</td>", escape(cell));
-            }
-            *out += "</tr>\n";
-        }
-        *out += "</tbody></table>\n";
     }
+    *out += "<th scope=\"col\">Bound from</th></tr></thead>\n<tbody>\n";
+    let (tight, loose): (Vec<_>, Vec<_>) = card
+        .limit_table(groups)
+        .into_iter()
+        .partition(|row| row.share >= LOOSE_BELOW);
+    for row in tight {
+        *out += &format!("<tr><th scope=\"row\">{}</th>", escape(&row.name));
+        for (cell, binding) in row.cells {
+            let class = if binding { " class=\"binding\"" } else { "" };
+            *out += &format!("<td{class}>{}</td>", escape(&cell));
+        }
+        *out += &format!("<td>{}</td></tr>\n", escape(&row.origin));
+    }
+    *out += "</tbody></table>\n";
+    *out += "<div class=\"small\">\n";
+    for note in card.binding_notes(groups) {
+        *out += &format!("<p><b>{}</b></p>\n", escape(&note));
+    }
+    if !loose.is_empty() {
+        let rest: Vec<String> = loose
+            .into_iter()
+            .map(|row| {
+                let cells: Vec<String> = row.cells.into_iter().map(|(cell, _)| cell).collect();
+                format!("{} {}", row.name, cells.join(" | "))
+            })
+            .collect();
+        *out += &format!(
+            "<p>Looked at and far from binding: {}.</p>\n",
+            escape(&rest.join("; "))
+        );
+    }
+    *out += "</div>\n";
 }
 
 fn doubts_and_cautions(out: &mut String, card: &Card) {
-    *out += "<div class=\"small columns\">\n<h2>Cautions</h2>\n<ul>\n";
+    *out += "<h2>Cautions</h2>\n<ul>\n";
     for caution in card.cautions() {
         *out += &format!("<li>{}</li>\n", escape(caution));
     }
@@ -171,11 +213,10 @@ fn doubts_and_cautions(out: &mut String, card: &Card) {
         }
         *out += "</ul>\n";
     }
-    *out += "</div>\n";
 }
 
 fn origins(out: &mut String, card: &Card, groups: &[Group]) {
-    *out += "<div class=\"small\">\n<h2>Where the numbers come from</h2>\n";
+    *out += "<h2>Where the numbers come from</h2>\n";
     if let Some(group) = groups.first() {
         let mut parts = Vec::new();
         for [name, value, origin] in card.data_rows(group) {
@@ -188,7 +229,7 @@ fn origins(out: &mut String, card: &Card, groups: &[Group]) {
         .iter()
         .map(|(id, reference)| format!("[{id}] {reference}"))
         .collect();
-    *out += &format!("<p>{}</p>\n</div>\n", escape(&sources.join(" ")));
+    *out += &format!("<p>{}</p>\n", escape(&sources.join(" ")));
 }
 
 fn steps(out: &mut String, card: &Card, group: &Group) {

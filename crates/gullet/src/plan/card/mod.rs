@@ -40,7 +40,7 @@ impl Card {
     /// Problems of the job, and a plan that no limit-keeping split satisfies.
     pub fn new(job: Job, library: &Library) -> Result<Card> {
         let plan = PassPlan::new(&job, library)?;
-        let sources = sources(&job, &plan, library);
+        let sources = sources(&plan, library);
         Ok(Card { job, plan, sources })
     }
 
@@ -98,7 +98,7 @@ fn alike(first: &Cut, other: &Cut) -> bool {
 }
 
 /// Full references of every source id that a datum of a cut names in brackets.
-fn sources(job: &Job, plan: &PassPlan, library: &Library) -> Vec<(String, String)> {
+fn sources(plan: &PassPlan, library: &Library) -> Vec<(String, String)> {
     let mut ids: Vec<String> = Vec::new();
     let mut keep = |id: &str| {
         if !id.is_empty() && !ids.iter().any(|known| known == id) {
@@ -113,9 +113,6 @@ fn sources(job: &Job, plan: &PassPlan, library: &Library) -> Vec<(String, String
                 }
             }
         }
-    }
-    for (_, id) in &job.material.sources {
-        keep(id);
     }
     ids.into_iter()
         .map(|id| {
