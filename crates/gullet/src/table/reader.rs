@@ -300,6 +300,11 @@ impl<'s> Row<'s, '_> {
         self.failed
     }
 
+    /// Whether the file has this column.
+    pub(crate) fn has(&self, column: &str) -> bool {
+        self.sheet.has(column)
+    }
+
     /// File name.
     pub(crate) fn file(&self) -> &'s str {
         &self.sheet.file
