@@ -2,7 +2,7 @@
 
 use super::hardness::{ASSUMPTION, HardnessScale, to_brinell};
 use super::parse::Context;
-use super::parse_material::{class_row, source_row};
+use super::parse_material::{GivenHardness, class_row, source_row};
 use super::reader::{Sheet, bad, header_names};
 use super::rows::*;
 use super::types::{Material, Source, plain};
@@ -269,13 +269,11 @@ impl Library {
                 let mut rows = Vec::new();
                 sheet.rows(problems, |row| rows.extend(source_row(row, shop)));
                 self.lay_sources(rows);
-                return;
             }
             Kind::Classes => {
                 let mut rows = Vec::new();
                 sheet.rows(problems, |row| rows.extend(class_row(row)));
                 self.classes.extend(rows);
-                return;
             }
             Kind::Hardness => {
                 let mut rows = Vec::new();
@@ -378,11 +376,7 @@ impl Library {
     }
 }
 
-fn take_hardness(
-    points: &[HardnessRow],
-    material: &mut Material,
-    hardness: Option<(f64, f64, String)>,
-) {
+fn take_hardness(points: &[HardnessRow], material: &mut Material, hardness: Option<GivenHardness>) {
     let Some((low, high, scale)) = hardness else {
         return;
     };

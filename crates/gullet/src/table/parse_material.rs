@@ -6,12 +6,12 @@ use super::rows::Class;
 use super::types::{Iso513, KienzlePair, Material, Source};
 use crate::quantity::si;
 
+/// Lowest and highest hardness and the symbol of its scale, as a row gives them.
+pub(crate) type GivenHardness = (f64, f64, String);
+
 impl Context<'_> {
     /// A material with its hardness as the table gives it; the scale comes back beside it.
-    pub(crate) fn material(
-        &mut self,
-        row: &mut Row,
-    ) -> Option<(Material, Option<(f64, f64, String)>)> {
+    pub(crate) fn material(&mut self, row: &mut Row) -> Option<(Material, Option<GivenHardness>)> {
         let names: Vec<&str> = Iso513::ALL.iter().map(|group| group.name()).collect();
         let iso513 = row.name("iso513", Iso513::parse, &names);
         let name = row.required("name");
@@ -140,7 +140,8 @@ pub(crate) fn source_row(row: &mut Row, shop: bool) -> Option<Source> {
     let title = row.required("title");
     let provenance = provenance(row, shop);
     let publisher = row.text("publisher");
-    if !matches!(publisher, "named" | "withheld" | "none") && !(shop && publisher.is_empty()) {
+    let known = matches!(publisher, "named" | "withheld" | "none");
+    if !known && (!shop || !publisher.is_empty()) {
         row.name("publisher", |_| None::<()>, &["named", "withheld", "none"]);
     }
     let how = row.text("how");
