@@ -70,7 +70,8 @@ fn at_diameter(rows: &[&FeedRow], diameter: f64) -> Option<Reading> {
             values: row.values,
             row: row.common.id.clone(),
             covered: true,
-            assumption: None,
+            assumption: (row.diameter.is_none() && row.process == Process::EndMilling)
+                .then(|| "the row states no diameter and is used as it stands".to_owned()),
         });
     }
     let below = rows

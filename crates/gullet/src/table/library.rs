@@ -140,7 +140,7 @@ impl Kind {
 }
 
 /// The reference tables, with a shop's own rows over them where there are any.
-#[derive(Debug, Clone, Default)]
+#[derive(Debug, Clone)]
 pub struct Library {
     pub(crate) classes: BTreeMap<String, Class>,
     pub(crate) materials: Vec<Material>,
@@ -181,10 +181,25 @@ impl Library {
         BUILTIN.get_or_init(|| Library::read_builtin().0)
     }
 
+    fn empty() -> Library {
+        Library {
+            classes: BTreeMap::new(),
+            materials: Vec::new(),
+            sources: Vec::new(),
+            source_index: BTreeMap::new(),
+            speeds: Vec::new(),
+            feeds: Vec::new(),
+            powers: Vec::new(),
+            lives: Vec::new(),
+            hardness: Vec::new(),
+            index: BTreeMap::new(),
+        }
+    }
+
     /// The embedded tables and what is wrong with them; a test keeps the list empty.
     pub(crate) fn read_builtin() -> (Library, Vec<Problem>) {
         use gullet_reference_data as data;
-        let mut library = Library::default();
+        let mut library = Library::empty();
         let mut problems = Vec::new();
         for (kind, file, text) in [
             (Kind::Sources, "sources.csv", data::SOURCES),

@@ -1,8 +1,9 @@
 //! How a line of text becomes a row.
 
-use super::reader::{Row, UnitColumn, above, from_below};
+use super::reader::{Row, UnitColumn, above, clip, from_below};
 use super::rows::{Class, Common, FeedRow, HardnessRow, LifeRow, MeasuredAt, PowerRow, SpeedRow};
 use super::types::{Process, Provenance, Source, ToolMaterial, plain};
+use crate::error::nearest;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// What a row may refer to.
@@ -143,13 +144,27 @@ impl Context<'_> {
                 Some(ids) if ids.len() == 1 => found.extend(ids.iter().cloned()),
                 Some(ids) => row.refuse(
                     column,
-                    format!("\"{name}\""),
+                    clip(&name),
                     ids.iter().cloned().collect::<Vec<_>>().join(", "),
                     "the name means several materials: write the id of one",
                 ),
                 None => {
-                    let names: Vec<&str> = self.classes.keys().map(String::as_str).collect();
-                    row.name(column, |_| None::<()>, &names);
+                    let near = nearest(
+                        &name,
+                        self.classes
+                            .keys()
+                            .chain(self.materials.values().flatten())
+                            .map(String::as_str),
+                    );
+                    row.refuse(
+                        column,
+                        clip(&name),
+                        format!("one of {} classes, or a material", self.classes.len()),
+                        near.map_or_else(
+                            || "use an id of the table of classes, or a material".to_owned(),
+                            |near| format!("did you mean {near}?"),
+                        ),
+                    );
                 }
             }
         }

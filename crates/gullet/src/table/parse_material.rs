@@ -1,9 +1,10 @@
 //! How a line of text becomes a material, a source or a class.
 
 use super::parse::{Context, provenance};
-use super::reader::{Row, UnitColumn, above, from_below};
+use super::reader::{Row, UnitColumn, above, clip, from_below};
 use super::rows::Class;
 use super::types::{Iso513, KienzlePair, Material, Source};
+use crate::error::nearest;
 use crate::quantity::si;
 
 /// Lowest and highest hardness and the symbol of its scale, as a row gives them.
@@ -123,12 +124,15 @@ impl Context<'_> {
         let given = row.list("classes");
         for name in &given {
             if !self.classes.contains_key(name) {
-                let names: Vec<&str> = self.classes.keys().map(String::as_str).collect();
+                let near = nearest(name, self.classes.keys().map(String::as_str));
                 row.refuse(
                     "classes",
-                    format!("\"{name}\""),
-                    names.join(", "),
-                    "use ids of the table of classes",
+                    clip(name),
+                    format!("ids of {} classes", self.classes.len()),
+                    near.map_or_else(
+                        || "use ids of the table of classes".to_owned(),
+                        |near| format!("did you mean {near}?"),
+                    ),
                 );
             }
         }

@@ -74,7 +74,8 @@ pub(crate) struct Sheet {
     records: Vec<(u64, csv::StringRecord)>,
 }
 
-fn clip(text: &str) -> String {
+/// A field in quotes, short and without control characters, for a message.
+pub(crate) fn clip(text: &str) -> String {
     let clean: String = text
         .chars()
         .take(60)
