@@ -368,6 +368,16 @@ fn unit_power_says_where_it_was_measured() {
         }
     );
     assert!(motor.assumptions.iter().any(|text| text.contains("0.8")));
+    // Titanium rules for 100-135 and over 135 ksi: 0.6 and 0.4 in3/min per hp; the grade lies between.
+    let titanium = library.unit_power(find("ti64")).unwrap();
+    assert!(
+        (titanium.start.value / 1e9 - 2.7303 / 0.6).abs() < 0.002,
+        "{titanium:?}"
+    );
+    assert!(
+        (titanium.high.value / 1e9 - 2.7303 / 0.4).abs() < 0.002,
+        "{titanium:?}"
+    );
     assert_eq!(
         library.unit_power(find("pom")).unwrap_err().code(),
         Code::NoData

@@ -23,7 +23,7 @@ impl Overlay {
     /// An overlay from the bytes of a file.
     ///
     /// # Errors
-    /// [`Code::BadRow`] with file and line where the bytes are not UTF-8.
+    /// [`Code::BadRow`](crate::error::Code::BadRow) with file and line where the bytes are not UTF-8.
     pub fn from_bytes(file_name: &str, bytes: &[u8]) -> Result<Overlay> {
         match core::str::from_utf8(bytes) {
             Ok(text) => Ok(Overlay {
@@ -223,7 +223,7 @@ impl Library {
     /// answers alone.
     ///
     /// # Errors
-    /// [`Code::BadRow`] for every row that is refused, in every file at once, with
+    /// [`Code::BadRow`](crate::error::Code::BadRow) for every row that is refused, in every file at once, with
     /// `file:line:column` as the parameter. This library is left as it is.
     ///
     /// ```

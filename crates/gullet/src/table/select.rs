@@ -229,7 +229,7 @@ impl Library {
                 distinct(&wide)
             ));
         }
-        hits.sort_by(|a, b| self.key(a).cmp(&self.key(b)));
+        hits.sort_by_key(|hit| self.key(hit));
         (!hits.is_empty()).then_some(Selection {
             hits,
             assumptions,
@@ -239,8 +239,9 @@ impl Library {
         })
     }
 
-    /// Order of preference: class, provenance, publisher, process, a stated hardness, row id.
-    fn key<'h, R: TableRow>(&self, hit: &Hit<'h, R>) -> (u8, Provenance, u8, usize, bool, &'h str) {
+    /// Order of preference: class, provenance, publisher, process, a stated hardness; then the
+    /// order of the table.
+    fn key<R: TableRow>(&self, hit: &Hit<R>) -> (u8, Provenance, u8, usize, bool) {
         let common = hit.row.common();
         (
             hit.tier,
@@ -248,7 +249,6 @@ impl Library {
             self.publisher_rank(&common.source),
             hit.process_rank,
             common.hb.is_none(),
-            &common.id,
         )
     }
 }
