@@ -70,7 +70,8 @@ fn at_diameter(rows: &[&FeedRow], diameter: f64) -> Option<Reading> {
             values: row.values,
             row: row.common.id.clone(),
             covered: true,
-            assumption: None,
+            assumption: (row.diameter.is_none() && row.process == Process::EndMilling)
+                .then(|| "the row states no diameter and is used as it stands".to_owned()),
         });
     }
     let below = rows
@@ -281,13 +282,8 @@ impl Library {
             }
         }
         let per_tooth = process.is_milling();
-        let rows: Vec<FeedRow> = self
-            .feeds
-            .iter()
-            .filter(|row| row.per_tooth == per_tooth)
-            .cloned()
-            .collect();
-        let selection = self.select(material, &rows, &ways, Question::Feed)?;
+        let rows = self.feeds.iter().filter(|row| row.per_tooth == per_tooth);
+        let selection = self.select(material, rows, &ways, Question::Feed)?;
         let mut series: BTreeMap<(usize, String), Vec<&Hit<FeedRow>>> = BTreeMap::new();
         let mut order: Vec<(String, Vec<String>, u8, Process)> = Vec::new();
         for hit in &selection.hits {

@@ -1,9 +1,9 @@
 //! Specific cutting force: pairs of the power law, unit power, mechanistic coefficients.
 
 use super::library::Library;
-use super::rows::{Common, MeasuredAt, PowerRow};
+use super::rows::{Common, LifeRow, MeasuredAt, PowerRow};
 use super::select::{Attempt, Question, TableRow};
-use super::types::{KienzlePair, Material, Process, Ranged, Support, ToolMaterial};
+use super::types::{KienzlePair, Material, Process, Provenance, Ranged, Support, ToolMaterial};
 use crate::error::{Code, Problem, Result};
 use crate::formula::force;
 use crate::quantity::{Angle, Length, Pressure, Ratio, si};
@@ -173,22 +173,16 @@ impl Library {
     pub fn unit_power(&self, material: &Material) -> Result<UnitPower> {
         let ranks = [0, 1, 2, 3];
         let found = ranks.iter().find_map(|rank| {
-            let rows: Vec<PowerRow> = self
-                .powers
-                .iter()
-                .filter(|row| {
-                    basis_rank(row) == *rank
-                        || row.common.provenance == super::types::Provenance::Shop
-                })
-                .cloned()
-                .collect();
+            let rows = self.powers.iter().filter(|row| {
+                basis_rank(row) == *rank || row.common.provenance == Provenance::Shop
+            });
             let attempt = Attempt {
                 tool: None,
                 processes: vec![Process::Milling],
                 assumptions: Vec::new(),
                 cautious: false,
             };
-            let selection = self.select(material, &rows, &[attempt], Question::Power)?;
+            let selection = self.select(material, rows, &[attempt], Question::Power)?;
             let best = selection.hits.first()?;
             let (measured_at, chip) = (best.row.measured_at, best.row.chip_thickness);
             let tier = best.tier;
@@ -247,12 +241,11 @@ impl Library {
         })
     }
 
-    /// Taylor constants for a tool material, rows that name the material's work first come as the
-    /// table has them.
+    /// Taylor constants for a tool material, in the order of the table, each with its work material.
     ///
     /// # Errors
     /// [`Code::NoData`] where no row is for the tool material.
-    pub fn tool_life(&self, tool: ToolMaterial) -> Result<Vec<&super::rows::LifeRow>> {
+    pub fn tool_life(&self, tool: ToolMaterial) -> Result<Vec<&LifeRow>> {
         let rows: Vec<_> = self
             .lives
             .iter()

@@ -1,10 +1,12 @@
 //! The library: the embedded tables, and a shop's own tables laid over them.
 
 use super::hardness::{ASSUMPTION, HardnessScale, to_brinell};
+use super::parse::Context;
+use super::parse_material::{GivenHardness, class_row, source_row};
 use super::reader::{Sheet, bad, header_names};
 use super::rows::*;
-use super::types::{Material, Provenance, Source, plain};
-use crate::error::{Code, Error, Problem, Result};
+use super::types::{Material, Source, plain};
+use crate::error::{Error, Problem, Result};
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::OnceLock;
 
@@ -21,7 +23,7 @@ impl Overlay {
     /// An overlay from the bytes of a file.
     ///
     /// # Errors
-    /// [`Code::BadRow`] with file and line where the bytes are not UTF-8.
+    /// [`Code::BadRow`](crate::error::Code::BadRow) with file and line where the bytes are not UTF-8.
     pub fn from_bytes(file_name: &str, bytes: &[u8]) -> Result<Overlay> {
         match core::str::from_utf8(bytes) {
             Ok(text) => Ok(Overlay {
@@ -138,7 +140,7 @@ impl Kind {
 }
 
 /// The reference tables, with a shop's own rows over them where there are any.
-#[derive(Debug, Clone, Default)]
+#[derive(Debug, Clone)]
 pub struct Library {
     pub(crate) classes: BTreeMap<String, Class>,
     pub(crate) materials: Vec<Material>,
@@ -179,10 +181,25 @@ impl Library {
         BUILTIN.get_or_init(|| Library::read_builtin().0)
     }
 
+    fn empty() -> Library {
+        Library {
+            classes: BTreeMap::new(),
+            materials: Vec::new(),
+            sources: Vec::new(),
+            source_index: BTreeMap::new(),
+            speeds: Vec::new(),
+            feeds: Vec::new(),
+            powers: Vec::new(),
+            lives: Vec::new(),
+            hardness: Vec::new(),
+            index: BTreeMap::new(),
+        }
+    }
+
     /// The embedded tables and what is wrong with them; a test keeps the list empty.
     pub(crate) fn read_builtin() -> (Library, Vec<Problem>) {
         use gullet_reference_data as data;
-        let mut library = Library::default();
+        let mut library = Library::empty();
         let mut problems = Vec::new();
         for (kind, file, text) in [
             (Kind::Sources, "sources.csv", data::SOURCES),
@@ -206,7 +223,7 @@ impl Library {
     /// answers alone.
     ///
     /// # Errors
-    /// [`Code::BadRow`] for every row that is refused, in every file at once, with
+    /// [`Code::BadRow`](crate::error::Code::BadRow) for every row that is refused, in every file at once, with
     /// `file:line:column` as the parameter. This library is left as it is.
     ///
     /// ```
@@ -267,13 +284,11 @@ impl Library {
                 let mut rows = Vec::new();
                 sheet.rows(problems, |row| rows.extend(source_row(row, shop)));
                 self.lay_sources(rows);
-                return;
             }
             Kind::Classes => {
                 let mut rows = Vec::new();
                 sheet.rows(problems, |row| rows.extend(class_row(row)));
                 self.classes.extend(rows);
-                return;
             }
             Kind::Hardness => {
                 let mut rows = Vec::new();
@@ -356,99 +371,6 @@ impl Library {
         &self.materials
     }
 
-    /// The material of this id, name or alias; case, spaces and hyphens do not matter.
-    ///
-    /// # Errors
-    /// [`Code::UnknownName`] where no material has the name, with the nearest ones;
-    /// [`Code::Inconsistent`] where several have it, such as one grade in two conditions.
-    ///
-    /// ```
-    /// let library = gullet::table::Library::builtin();
-    /// assert_eq!(library.material("AISI 1018")?.condition, "cold drawn");
-    /// assert_eq!(library.material("6061-T6")?.id, library.material("6061")?.id);
-    /// assert!(library.material("4140").is_err(), "annealed or quenched and tempered?");
-    /// # Ok::<(), gullet::Error>(())
-    /// ```
-    pub fn material(&self, id_or_alias: &str) -> Result<&Material> {
-        let trimmed = id_or_alias.trim();
-        if let Some(exact) = self
-            .materials
-            .iter()
-            .find(|material| material.id.eq_ignore_ascii_case(trimmed))
-        {
-            return Ok(exact);
-        }
-        let ids = self.index.get(&plain(trimmed)).cloned().unwrap_or_default();
-        let mut found: Vec<&Material> = self
-            .materials
-            .iter()
-            .filter(|material| ids.contains(&material.id))
-            .collect();
-        // A shop that gives its own material a name means that one.
-        if found
-            .iter()
-            .any(|material| material.provenance == Provenance::Shop)
-        {
-            found.retain(|material| material.provenance == Provenance::Shop);
-        }
-        match found.as_slice() {
-            [one] => Ok(one),
-            [] => Err(self.unknown_material(trimmed)),
-            several => {
-                let names: Vec<String> = several
-                    .iter()
-                    .map(|material| format!("{} ({})", material.id, material.condition))
-                    .collect();
-                Err(Problem::new(
-                    Code::Inconsistent,
-                    "material",
-                    quoted(trimmed),
-                    names.join(", "),
-                    "the name means several materials: write the id of the one you have",
-                )
-                .into())
-            }
-        }
-    }
-
-    fn unknown_material(&self, name: &str) -> Error {
-        let wanted = plain(name);
-        let mut near: BTreeMap<&str, ()> = BTreeMap::new();
-        let names = || self.index.iter().filter(|(key, _)| !key.is_empty());
-        let mut left: Vec<&str> = names().map(|(key, _)| key.as_str()).collect();
-        for _ in 0..3 {
-            let Some(key) = crate::error::nearest(&wanted, left.iter().copied()) else {
-                break;
-            };
-            left.retain(|other| *other != key);
-            near.extend(
-                self.index
-                    .get(key)
-                    .into_iter()
-                    .flatten()
-                    .map(|id| (id.as_str(), ())),
-            );
-        }
-        let near: Vec<&str> = near.into_keys().collect();
-        let remedy = if near.is_empty() {
-            "list the materials, or add your own in a shop table".to_owned()
-        } else {
-            format!("did you mean {}?", near.join(", "))
-        };
-        let admissible = format!(
-            "one of {} materials or their other names",
-            self.materials.len()
-        );
-        Problem::new(
-            Code::UnknownName,
-            "material",
-            quoted(name),
-            admissible,
-            remedy,
-        )
-        .into()
-    }
-
     /// Every source.
     pub fn sources(&self) -> &[Source] {
         &self.sources
@@ -469,15 +391,7 @@ impl Library {
     }
 }
 
-fn quoted(text: &str) -> String {
-    format!("\"{}\"", text.chars().take(80).collect::<String>())
-}
-
-fn take_hardness(
-    points: &[HardnessRow],
-    material: &mut Material,
-    hardness: Option<(f64, f64, String)>,
-) {
+fn take_hardness(points: &[HardnessRow], material: &mut Material, hardness: Option<GivenHardness>) {
     let Some((low, high, scale)) = hardness else {
         return;
     };

@@ -74,7 +74,8 @@ pub(crate) struct Sheet {
     records: Vec<(u64, csv::StringRecord)>,
 }
 
-fn clip(text: &str) -> String {
+/// A field in quotes, short and without control characters, for a message.
+pub(crate) fn clip(text: &str) -> String {
     let clean: String = text
         .chars()
         .take(60)
@@ -298,6 +299,11 @@ impl<'s> Row<'s, '_> {
     /// Whether a problem was found in this row.
     pub(crate) fn failed(&self) -> bool {
         self.failed
+    }
+
+    /// Whether the file has this column.
+    pub(crate) fn has(&self, column: &str) -> bool {
+        self.sheet.has(column)
     }
 
     /// File name.

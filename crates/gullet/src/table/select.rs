@@ -36,6 +36,13 @@ pub(crate) struct Hit<'r, R> {
     pub why: String,
 }
 
+/// A row of a class near the material's.
+struct Near<'r, R> {
+    row: &'r R,
+    tier: u8,
+    class: &'r str,
+}
+
 /// The rows that apply equally well, best first, and what was assumed.
 pub(crate) struct Selection<'r, R> {
     pub hits: Vec<Hit<'r, R>>,
@@ -134,19 +141,15 @@ impl Library {
     pub(crate) fn select<'r, R: TableRow>(
         &self,
         material: &Material,
-        rows: &'r [R],
+        rows: impl IntoIterator<Item = &'r R>,
         attempts: &[Attempt],
         question: Question,
     ) -> Option<Selection<'r, R>> {
         let scopes = self.scopes(material, question);
-        for shop in [true, false] {
-            let pool: Vec<&R> = rows
-                .iter()
-                .filter(|row| (row.common().provenance == Provenance::Shop) == shop)
-                .collect();
-            if pool.is_empty() {
-                continue;
-            }
+        let (own, built_in): (Vec<&R>, Vec<&R>) = rows
+            .into_iter()
+            .partition(|row| row.common().provenance == Provenance::Shop);
+        for (pool, shop) in [(own, true), (built_in, false)] {
             let stand_in = scopes.stand_in.as_ref().filter(|_| !shop);
             let steps = [
                 Some((&scopes.family, 1.0, "")),
@@ -154,11 +157,25 @@ impl Library {
                 Some((&scopes.general, 1.0, "")),
             ];
             for (classes, factor, reason) in steps.into_iter().flatten() {
+                let near: Vec<Near<R>> = pool
+                    .iter()
+                    .filter_map(|&row| {
+                        let tiers = row.common().classes.iter();
+                        let (tier, class) = tiers
+                            .filter_map(|class| {
+                                classes.get(class).map(|tier| (*tier, class.as_str()))
+                            })
+                            .min()?;
+                        Some(Near { row, tier, class })
+                    })
+                    .collect();
+                if near.is_empty() {
+                    continue;
+                }
                 for attempt in attempts {
-                    if let Some(selection) =
-                        self.attempt(material, &pool, classes, attempt, (factor, reason))
-                    {
-                        return Some(selection);
+                    let found = self.attempt(material, &near, attempt, (factor, reason));
+                    if found.is_some() {
+                        return found;
                     }
                 }
             }
@@ -169,38 +186,32 @@ impl Library {
     fn attempt<'r, R: TableRow>(
         &self,
         material: &Material,
-        pool: &[&'r R],
-        classes: &BTreeMap<String, u8>,
+        near: &[Near<'r, R>],
         attempt: &Attempt,
         (factor, reason): (f64, &str),
     ) -> Option<Selection<'r, R>> {
         let mut hits: Vec<Hit<'r, R>> = Vec::new();
-        for row in pool {
+        for Near { row, tier, class } in near {
             let process_rank = attempt
                 .processes
                 .iter()
                 .position(|process| *process == row.process());
             let tool_fits = attempt.tool.is_none_or(|tool| row.tools().contains(&tool));
-            let nearest = row
-                .common()
-                .classes
-                .iter()
-                .filter_map(|class| classes.get(class).map(|tier| (*tier, class)))
-                .min();
-            if let (Some(process_rank), true, Some((tier, class))) =
-                (process_rank, tool_fits, nearest)
-            {
+            if let (Some(process_rank), true) = (process_rank, tool_fits) {
                 let name = self
                     .classes
-                    .get(class)
-                    .map_or(class.as_str(), |class| class.name.as_str());
+                    .get(*class)
+                    .map_or(*class, |class| class.name.as_str());
                 hits.push(Hit {
                     row,
-                    tier,
+                    tier: *tier,
                     process_rank,
                     why: format!("class {name}"),
                 });
             }
+        }
+        if hits.is_empty() {
+            return None;
         }
         let mut assumptions = attempt.assumptions.clone();
         // A factor is against the class as such, so a row for harder work must not enter too.
@@ -218,7 +229,7 @@ impl Library {
                 distinct(&wide)
             ));
         }
-        hits.sort_by(|a, b| self.key(a).cmp(&self.key(b)));
+        hits.sort_by_key(|hit| self.key(hit));
         (!hits.is_empty()).then_some(Selection {
             hits,
             assumptions,
@@ -228,8 +239,9 @@ impl Library {
         })
     }
 
-    /// Order of preference: class, provenance, publisher, process, a stated hardness, row id.
-    fn key<'h, R: TableRow>(&self, hit: &Hit<'h, R>) -> (u8, Provenance, u8, usize, bool, &'h str) {
+    /// Order of preference: class, provenance, publisher, process, a stated hardness; then the
+    /// order of the table.
+    fn key<R: TableRow>(&self, hit: &Hit<R>) -> (u8, Provenance, u8, usize, bool) {
         let common = hit.row.common();
         (
             hit.tier,
@@ -237,7 +249,6 @@ impl Library {
             self.publisher_rank(&common.source),
             hit.process_rank,
             common.hb.is_none(),
-            &common.id,
         )
     }
 }
