@@ -1,5 +1,6 @@
 //! Plans: passes, time, job file, card.
 
+mod document;
 mod job;
 
-pub use job::{Job, Stock, Strategy};
+pub use job::{Job, Stock, Strategy, job_reference, job_schema};

@@ -1,9 +1,16 @@
-//! A job: what is to be cut, with what, how held.
+//! A job: what is to be cut, with what, how held; read from a job file.
 
+mod machine;
+mod read;
+mod sections;
+mod words;
+
+use super::document::{self, Node};
+use crate::error::Result;
 use crate::model::{Blank, Cutter, Hold, Machine, Practice};
 use crate::operation::Operation;
 use crate::quantity::{Length, RotationalSpeed, UnitSystem};
-use crate::table::Material;
+use crate::table::{Library, Material};
 
 /// How much is to come off.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -71,4 +78,39 @@ pub struct Job {
     pub spindle_speed: Option<RotationalSpeed>,
     /// Feed per tooth to use instead of the table's.
     pub feed_per_tooth: Option<Length>,
+    /// What the file left out and the reading assumed, for the card to state.
+    pub assumptions: Vec<String>,
+}
+
+impl Job {
+    /// Reads a job file in TOML; `library` holds the materials.
+    ///
+    /// # Errors
+    /// [`Code::Syntax`](crate::Code::Syntax) with line and column for a file that is not well-formed;
+    /// otherwise every unknown, missing, unreadable, inadmissible or contradictory key at once, each
+    /// with its path, such as `cutter.teeth`, and its line.
+    pub fn from_toml(text: &str, library: &Library) -> Result<Job> {
+        read::job(&Node::from_toml(text)?, library)
+    }
+
+    /// Reads a job file in JSON, with the same sections and keys as in TOML.
+    ///
+    /// # Errors
+    /// Those of [`Job::from_toml`], without lines but for faults of form.
+    pub fn from_json(text: &str, library: &Library) -> Result<Job> {
+        read::job(&Node::from_json(text)?, library)
+    }
+}
+
+/// The JSON Schema (draft 2020-12) of a job file, as text that ends in a line break.
+pub fn job_schema() -> String {
+    let sections: Vec<_> = sections::SECTIONS.iter().map(|section| section()).collect();
+    let schema = document::schema("urn:gullet:job", "Job file of gullet", &sections);
+    format!("{schema:#}\n")
+}
+
+/// Every key of a job file with its meaning, as Markdown.
+pub fn job_reference() -> String {
+    let sections: Vec<_> = sections::SECTIONS.iter().map(|section| section()).collect();
+    document::reference(&sections)
 }

@@ -1,0 +1,672 @@
+//! Reads a document by its description and collects every problem.
+
+use super::field::{Field, Form, Group, Presence, Rule, Section, Shape};
+use super::node::{Entry, Node, Value, shown};
+use crate::error::{Code, Error, Problem, Result, nearest, unknown_name};
+use crate::quantity::{self, Kind};
+
+/// Longest free text, in characters.
+pub(super) const LONGEST_TEXT: usize = 200;
+/// Most entries of a list.
+pub(super) const LONGEST_LIST: usize = 100;
+
+/// A section read as a struct with one field a key.
+pub(in crate::plan) trait Keys: Sized {
+    /// The description.
+    fn section() -> &'static Section;
+    /// The values; none where a key was left out or a problem was reported.
+    fn read(section: &mut SectionReader<'_>) -> Self;
+}
+
+/// A document being read.
+pub(in crate::plan) struct Reader<'a> {
+    sections: &'static [fn() -> &'static Section],
+    root: &'a [Entry],
+    problems: Vec<Problem>,
+    assumptions: Vec<String>,
+    given: Vec<String>,
+    lines: Vec<(String, usize)>,
+}
+
+impl<'a> Reader<'a> {
+    /// Begins to read; the first of `sections` holds the keys that stand before every section.
+    ///
+    /// # Errors
+    /// [`Code::WrongType`] where the document is no table.
+    pub(in crate::plan) fn open(
+        root: &'a Node,
+        sections: &'static [fn() -> &'static Section],
+    ) -> Result<Reader<'a>> {
+        let Value::Table(entries) = &root.value else {
+            return Err(Problem::new(
+                Code::WrongType,
+                "",
+                root.value.describe(),
+                "a table of sections",
+                "write the sections as an object with one key a section",
+            )
+            .into());
+        };
+        let mut reader = Reader {
+            sections,
+            root: entries,
+            problems: Vec::new(),
+            assumptions: Vec::new(),
+            given: Vec::new(),
+            lines: Vec::new(),
+        };
+        let known: Vec<&'static str> = sections
+            .iter()
+            .map(|section| section())
+            .flat_map(|section| {
+                let root = section.name.is_empty();
+                let fields = section.fields.iter().filter(move |_| root);
+                fields
+                    .map(|field| field.key)
+                    .chain((!root).then_some(section.name))
+            })
+            .collect();
+        reader.names(entries, "", &known);
+        Ok(reader)
+    }
+
+    /// Reads one section.
+    pub(in crate::plan) fn section<K: Keys>(&mut self) -> K {
+        let section = K::section();
+        let root = self.root;
+        let mut silent = false;
+        let entries: &[Entry] = if section.name.is_empty() {
+            root
+        } else {
+            match root.iter().find(|entry| entry.key == section.name) {
+                Some(entry) => match &entry.node.value {
+                    Value::Table(entries) => {
+                        let known: Vec<_> = section.fields.iter().map(|f| f.key).collect();
+                        self.names(entries, section.name, &known);
+                        entries
+                    }
+                    other => {
+                        silent = true;
+                        let remedy = match other {
+                            Value::List(_) => {
+                                format!("write [{}] once, in single brackets", section.name)
+                            }
+                            _ => format!("write a line [{}] and its keys below it", section.name),
+                        };
+                        self.problem(Problem::new(
+                            Code::WrongType,
+                            section.name,
+                            other.shown(),
+                            "a section",
+                            remedy,
+                        ));
+                        &[]
+                    }
+                },
+                None => {
+                    if section.required {
+                        silent = true;
+                        self.problem(Problem::new(
+                            Code::Missing,
+                            section.name,
+                            "",
+                            "",
+                            format!("add the section [{}]: {}", section.name, section.meaning),
+                        ));
+                    }
+                    &[]
+                }
+            }
+        };
+        let mut reading = SectionReader {
+            section,
+            entries,
+            silent,
+            reader: self,
+        };
+        let keys = K::read(&mut reading);
+        if !silent {
+            reading.rules();
+        }
+        keys
+    }
+
+    /// Reports keys that do not exist or are given twice, and notes the lines of the others.
+    fn names(&mut self, entries: &[Entry], section: &str, known: &[&'static str]) {
+        for (index, entry) in entries.iter().enumerate() {
+            let path = path(section, &entry.key);
+            if let Some(line) = entry.line {
+                self.lines.push((path.clone(), line));
+            }
+            if entries
+                .iter()
+                .take(index)
+                .any(|other| other.key == entry.key)
+            {
+                self.problem(Problem::new(
+                    Code::Duplicate,
+                    path,
+                    entry.node.value.shown(),
+                    "each key and each section once",
+                    "leave one of them out",
+                ));
+            } else if known.contains(&entry.key.as_str()) {
+                self.given.push(path);
+            } else {
+                let mut problem = unknown_name(&path, &entry.key, known.iter().copied());
+                problem.value = format!("\"{}\"", shown(&entry.key));
+                if let Some(home) = self.home(section, &entry.key) {
+                    problem.remedy = home;
+                } else if nearest(&entry.key, known.iter().copied()).is_none() {
+                    problem.remedy = "leave it out, or use one of the known names".to_owned();
+                }
+                self.problem(problem);
+            }
+        }
+    }
+
+    /// Where a key belongs that is right in another section.
+    fn home(&self, section: &str, key: &str) -> Option<String> {
+        let holds = |other: &&'static Section| {
+            other.name != section && other.fields.iter().any(|field| field.key == key)
+        };
+        let homes: Vec<String> = self
+            .sections
+            .iter()
+            .map(|section| section())
+            .filter(holds)
+            .map(|home| match home.name {
+                "" => "at the top, before the first section".to_owned(),
+                name => format!("under [{name}]"),
+            })
+            .collect();
+        (!homes.is_empty()).then(|| format!("it belongs {}", homes.join(" or ")))
+    }
+
+    /// Whether the document gives this key, readable or not.
+    pub(in crate::plan) fn gives(&self, path: &str) -> bool {
+        self.given.iter().any(|given| given == path)
+    }
+
+    /// The keys of a section that the document gives, but for `except`.
+    pub(in crate::plan) fn given_in(&self, section: &str, except: &[&str]) -> Vec<&str> {
+        self.given
+            .iter()
+            .filter_map(|path| path.strip_prefix(section)?.strip_prefix('.'))
+            .filter(|key| !except.contains(key))
+            .collect()
+    }
+
+    /// Notes what is assumed, for the card.
+    pub(in crate::plan) fn assume(&mut self, text: String) {
+        self.assumptions.push(text);
+    }
+
+    /// Notes a problem whose parameter is its full path.
+    pub(in crate::plan) fn problem(&mut self, problem: Problem) {
+        self.problems.push(problem);
+    }
+
+    /// Notes the problems of a model built from a section, but for those of keys that already have
+    /// one: their values are stand-ins.
+    pub(in crate::plan) fn within(&mut self, section: &str, problems: Vec<Problem>) {
+        for problem in problems {
+            let problem = problem.within(section);
+            if !self.blamed(&problem.parameter) {
+                self.problems.push(problem);
+            }
+        }
+    }
+
+    /// Whether a key already has a problem.
+    pub(in crate::plan) fn blamed(&self, path: &str) -> bool {
+        self.problems.iter().any(|known| known.parameter == path)
+    }
+
+    /// What was assumed, or every problem, each with its line where that is known.
+    pub(in crate::plan) fn close(self) -> Result<Vec<String>> {
+        let lines = self.lines;
+        let line_of = |path: &str| {
+            lines
+                .iter()
+                .rev()
+                .find(|(known, _)| known == path)
+                .map(|(_, line)| *line)
+        };
+        let problems = self.problems.into_iter().map(|mut problem| {
+            let parent = problem
+                .parameter
+                .split_once('.')
+                .map(|(section, _)| section);
+            let line = line_of(&problem.parameter).or_else(|| line_of(parent?));
+            if let Some(line) = line {
+                let gap = if problem.remedy.is_empty() { "" } else { " " };
+                problem.remedy += &format!("{gap}(line {line})");
+            }
+            problem
+        });
+        Error::unless_empty(problems.collect(), self.assumptions)
+    }
+}
+
+fn path(section: &str, key: &str) -> String {
+    let key = shown(key);
+    if section.is_empty() {
+        key
+    } else {
+        format!("{section}.{key}")
+    }
+}
+
+/// A section being read.
+pub(in crate::plan) struct SectionReader<'r> {
+    section: &'static Section,
+    entries: &'r [Entry],
+    /// The section itself has a problem: its keys are not reported as missing.
+    silent: bool,
+    reader: &'r mut dyn Collect,
+}
+
+/// What sections and keys report to; hides the lifetime of the document.
+trait Collect {
+    fn add(&mut self, problem: Problem);
+    fn state(&mut self, assumption: String);
+}
+
+impl Collect for Reader<'_> {
+    fn add(&mut self, problem: Problem) {
+        self.problem(problem);
+    }
+    fn state(&mut self, assumption: String) {
+        self.assume(assumption);
+    }
+}
+
+impl SectionReader<'_> {
+    fn path(&self, key: &str) -> String {
+        path(self.section.name, key)
+    }
+
+    fn entry(&self, key: &str) -> Option<&Node> {
+        self.entries
+            .iter()
+            .find(|entry| entry.key == key)
+            .map(|entry| &entry.node)
+    }
+
+    fn gives(&self, key: &str) -> bool {
+        self.entry(key).is_some()
+    }
+
+    fn field(&self, key: &str) -> Option<&'static Field> {
+        self.section.fields.iter().find(|field| field.key == key)
+    }
+
+    /// The value of a key, or of its default.
+    pub(in crate::plan) fn take<F: Form>(&mut self, key: &str) -> Option<F::Out> {
+        let field = self.field(key)?;
+        let path = self.path(key);
+        let entries = self.entries;
+        let default;
+        let node = match entries.iter().find(|entry| entry.key == key) {
+            Some(entry) => &entry.node,
+            None => {
+                default = Node::text(self.absent(field, &path)?);
+                &default
+            }
+        };
+        let mut reader = KeyReader {
+            field,
+            path: &path,
+            reader: self.reader,
+        };
+        F::read(node, &mut reader)
+    }
+
+    /// Text of the default of a key that is left out; a key that is needed is reported.
+    fn absent(&mut self, field: &Field, path: &str) -> Option<&'static str> {
+        if self.silent {
+            return None;
+        }
+        match field.presence {
+            Presence::Optional(_) => None,
+            Presence::Default(text) => Some(text),
+            Presence::Assumed(text, reason) => {
+                self.reader
+                    .state(format!("{path}: {text} assumed ({reason})"));
+                Some(text)
+            }
+            Presence::RequiredUnless(other) if self.gives(other) => None,
+            Presence::Required => {
+                self.missing(field.key, "");
+                None
+            }
+            Presence::RequiredUnless(other) => {
+                self.missing(field.key, &format!(", or give {other}"));
+                None
+            }
+        }
+    }
+
+    fn missing(&mut self, key: &str, or: &str) {
+        let path = self.path(key);
+        let (write, meaning) = self
+            .field(key)
+            .map_or_else(Default::default, |field| (example(field), field.meaning));
+        self.reader.add(Problem::new(
+            Code::Missing,
+            path,
+            "",
+            "",
+            format!("write {write}{or}: {meaning}"),
+        ));
+    }
+
+    /// Checks what must hold between the keys.
+    fn rules(&mut self) {
+        for rule in self.section.rules {
+            match rule {
+                Rule::OneOf { groups, unless } => self.one_of(groups, *unless),
+                Rule::With {
+                    key,
+                    other,
+                    word,
+                    needed,
+                    elsewhere,
+                } => {
+                    let Some(Value::Text(said)) = self.entry(other).map(|node| &node.value) else {
+                        continue;
+                    };
+                    let (said, fits) = (shown(said), said == word);
+                    let known = self.field(other).is_some_and(|field| match field.shape {
+                        Shape::Choice(words) => words.contains(&said.as_str()),
+                        _ => true,
+                    });
+                    if fits && *needed && !self.gives(key) {
+                        self.missing(key, "");
+                    } else if known && !fits && !elsewhere && self.gives(key) {
+                        self.reader.add(Problem::new(
+                            Code::Inconsistent,
+                            self.path(key),
+                            format!("given with {other} = \"{said}\""),
+                            format!("only with {other} = \"{word}\""),
+                            format!("leave {key} out or change {other}"),
+                        ));
+                    }
+                }
+            }
+        }
+    }
+
+    fn one_of(&mut self, groups: &[Group], unless: Option<&str>) {
+        let used: Vec<&Group> = groups
+            .iter()
+            .filter(|group| group.keys().any(|key| self.gives(key)))
+            .collect();
+        let ways: Vec<String> = groups.iter().map(Group::words).collect();
+        let ways = ways.join(", or ");
+        match used.as_slice() {
+            [] => {
+                if unless.is_some_and(|key| self.gives(key)) {
+                    return;
+                }
+                let first = groups.first().and_then(|group| group.needs.first());
+                let path = self.path(first.copied().unwrap_or_default());
+                let or = unless.map_or_else(String::new, |key| format!(", or {key}"));
+                let write = first.and_then(|key| self.field(key)).map(example);
+                self.reader.add(Problem::new(
+                    Code::Missing,
+                    path,
+                    "",
+                    format!("{ways}{or}"),
+                    format!(
+                        "give one of these ways, such as {}",
+                        write.unwrap_or_default()
+                    ),
+                ));
+            }
+            [only] => {
+                if unless.is_some_and(|key| self.gives(key)) {
+                    return;
+                }
+                for key in only.needs {
+                    if !self.gives(key) {
+                        self.missing(key, "");
+                    }
+                }
+            }
+            [first, others @ ..] => {
+                let given = first.keys().find(|key| self.gives(key)).unwrap_or_default();
+                for key in others.iter().flat_map(|group| group.keys()) {
+                    if self.gives(key) {
+                        self.reader.add(Problem::new(
+                            Code::Inconsistent,
+                            self.path(key),
+                            format!("given together with {given}"),
+                            format!("either {ways}"),
+                            format!("leave out {key} or {given}"),
+                        ));
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// A key with the value of its example, as TOML writes it.
+pub(super) fn example(field: &Field) -> String {
+    let value = match field.shape {
+        Shape::Text | Shape::Quantity(_) | Shape::Choice(_) => format!("\"{}\"", field.example),
+        Shape::Ratio if field.example.contains('%') => format!("\"{}\"", field.example),
+        Shape::Ratio | Shape::Count | Shape::Flag => field.example.to_owned(),
+        Shape::List(_) => {
+            let items: Vec<String> = items(field).map(|item| format!("\"{item}\"")).collect();
+            format!("[{}]", items.join(", "))
+        }
+    };
+    // Inch marks would end the text early; single quotes hold them.
+    let value = if field.example.contains('"') {
+        value.replace("\"", "'")
+    } else {
+        value
+    };
+    format!("{} = {value}", field.key)
+}
+
+/// The items of the example of a list.
+pub(super) fn items(field: &Field) -> impl Iterator<Item = &'static str> {
+    field.example.split(", ")
+}
+
+/// The value of one key being read.
+pub(in crate::plan) struct KeyReader<'r> {
+    field: &'static Field,
+    path: &'r str,
+    reader: &'r mut dyn Collect,
+}
+
+impl KeyReader<'_> {
+    fn report(
+        &mut self,
+        code: Code,
+        value: impl Into<String>,
+        admissible: impl Into<String>,
+        remedy: impl Into<String>,
+    ) {
+        self.reader
+            .add(Problem::new(code, self.path, value, admissible, remedy));
+    }
+
+    fn wrong_type(&mut self, node: &Node, wanted: &str) {
+        let write = example(self.field);
+        self.report(
+            Code::WrongType,
+            node.value.shown(),
+            wanted,
+            format!("{} is not {wanted}; write {write}", node.value.describe()),
+        );
+    }
+
+    /// Free text.
+    pub(super) fn text(&mut self, node: &Node) -> Option<String> {
+        let Value::Text(text) = &node.value else {
+            self.wrong_type(node, "text");
+            return None;
+        };
+        let fits = !text.trim().is_empty()
+            && text.chars().count() <= LONGEST_TEXT
+            && !text.chars().any(char::is_control);
+        if !fits {
+            self.report(
+                Code::OutOfRange,
+                node.value.shown(),
+                format!("1 to {LONGEST_TEXT} characters on one line"),
+                "shorten it, without line breaks and control characters",
+            );
+        }
+        fits.then(|| text.clone())
+    }
+
+    /// The SI value of text with a unit.
+    pub(super) fn quantity(&mut self, node: &Node, kind: Kind) -> Option<f64> {
+        match &node.value {
+            Value::Text(text) => self.parse(kind, text, ""),
+            Value::Number(_, text) => {
+                self.bare_number(kind, text, "");
+                None
+            }
+            _ => {
+                self.wrong_type(node, "text of a number with a unit");
+                None
+            }
+        }
+    }
+
+    /// Reads text with a unit; `item` names the place in a list.
+    fn parse(&mut self, kind: Kind, text: &str, item: &str) -> Option<f64> {
+        match quantity::parse(kind, text) {
+            Ok(value) => Some(value),
+            Err(error) => {
+                for mut problem in error.into_problems() {
+                    self.path.clone_into(&mut problem.parameter);
+                    problem.value = format!("{item}\"{}\"", shown(text));
+                    self.reader.add(problem);
+                }
+                None
+            }
+        }
+    }
+
+    /// A bare number where text with a unit belongs.
+    fn bare_number(&mut self, kind: Kind, text: &str, item: &str) {
+        let units = quantity::parse(kind, text)
+            .err()
+            .map_or_else(String::new, |error| error.first().admissible.clone());
+        let write = example(self.field);
+        self.report(
+            Code::UnitMissing,
+            format!("{item}{}", shown(text)),
+            units,
+            format!("write the number with its unit, in quotes, such as {write}"),
+        );
+    }
+
+    /// A number, or text of a number with or without %.
+    pub(super) fn ratio(&mut self, node: &Node) -> Option<f64> {
+        match &node.value {
+            Value::Text(text) => self.parse(Kind::Ratio, text, ""),
+            Value::Number(number, text) => self.finite(*number, text),
+            _ => {
+                self.wrong_type(node, "a number");
+                None
+            }
+        }
+    }
+
+    fn finite(&mut self, number: f64, text: &str) -> Option<f64> {
+        if !number.is_finite() {
+            self.report(
+                Code::NotFinite,
+                shown(text),
+                "a finite number",
+                format!("write {}", example(self.field)),
+            );
+        }
+        number.is_finite().then_some(number)
+    }
+
+    /// A whole number from 1.
+    pub(super) fn count(&mut self, node: &Node) -> Option<u32> {
+        let (number, text) = match &node.value {
+            Value::Number(number, text) => (self.finite(*number, text)?, shown(text)),
+            Value::Text(text) => (self.parse(Kind::Count, text, "")?, shown(text)),
+            _ => {
+                self.wrong_type(node, "a whole number");
+                return None;
+            }
+        };
+        let range = "a whole number, at least 1";
+        if number.fract() != 0.0 {
+            let write = format!("write {}", example(self.field));
+            self.report(Code::NotWhole, text, range, write);
+            return None;
+        }
+        if !(1.0..=f64::from(u32::MAX)).contains(&number) {
+            let write = format!("write {}", example(self.field));
+            self.report(Code::OutOfRange, text, range, write);
+            return None;
+        }
+        Some(number as u32)
+    }
+
+    /// true or false.
+    pub(super) fn flag(&mut self, node: &Node) -> Option<bool> {
+        if let Value::Flag(flag) = node.value {
+            return Some(flag);
+        }
+        self.wrong_type(node, "true or false");
+        None
+    }
+
+    /// Place of the word in the list.
+    pub(super) fn choice(&mut self, node: &Node, words: &'static [&'static str]) -> Option<usize> {
+        let Value::Text(text) = &node.value else {
+            self.wrong_type(node, "one of the known words");
+            return None;
+        };
+        let found = words.iter().position(|word| word == text);
+        if found.is_none() {
+            let mut problem = unknown_name(self.path, text, words.iter().copied());
+            problem.value = node.value.shown();
+            self.reader.add(problem);
+        }
+        found
+    }
+
+    /// The SI values of a list; none where one of them has a problem.
+    pub(super) fn list(&mut self, node: &Node, kind: Kind) -> Option<Vec<f64>> {
+        let Value::List(items) = &node.value else {
+            self.wrong_type(node, "a list");
+            return None;
+        };
+        if items.len() > LONGEST_LIST {
+            self.report(
+                Code::OutOfRange,
+                format!("{} entries", items.len()),
+                format!("at most {LONGEST_LIST} entries"),
+                "shorten the list",
+            );
+            return None;
+        }
+        let mut values = Vec::with_capacity(items.len());
+        for (index, item) in items.iter().enumerate() {
+            let place = format!("entry {}: ", index + 1);
+            match &item.value {
+                Value::Text(text) => values.extend(self.parse(kind, text, &place)),
+                Value::Number(_, text) => self.bare_number(kind, text, &place),
+                _ => self.wrong_type(item, "text of a number with a unit"),
+            }
+        }
+        (values.len() == items.len()).then_some(values)
+    }
+}
