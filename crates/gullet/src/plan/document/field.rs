@@ -1,7 +1,7 @@
 //! How sections, keys and the rules between them are described.
 
+use super::key::KeyReader;
 use super::node::Node;
-use super::reader::KeyReader;
 use crate::quantity::Kind;
 
 /// A section of a document with its keys.
@@ -125,8 +125,8 @@ pub(in crate::plan) trait Word: Copy + 'static {
 
 /// The forms of keys.
 pub(in crate::plan) mod form {
+    use super::super::key::KeyReader;
     use super::super::node::Node;
-    use super::super::reader::KeyReader;
     use super::{Form, Shape, Word};
     use crate::quantity::{self, Kind, si};
     use core::marker::PhantomData;

@@ -2,6 +2,7 @@
 //! reading with its errors, the JSON Schema and the reference text.
 
 mod field;
+mod key;
 mod node;
 mod quantity_text;
 mod reader;

@@ -239,10 +239,11 @@ fn toml_problem(error: &toml::de::Error, text: &str, lines: &Lines<'_>) -> Probl
     let span = error.span().unwrap_or(0..0);
     let place = lines.place(span.start);
     if error.message() == "duplicate key" {
+        let before = text.get(..span.start).unwrap_or_default();
         let key = text.get(span).unwrap_or_default();
         return Problem::new(
             Code::Duplicate,
-            shown(key),
+            shown(&format!("{}{key}", section_prefix(before))),
             place,
             "each key and each section once",
             "leave one of them out",
@@ -251,6 +252,18 @@ fn toml_problem(error: &toml::de::Error, text: &str, lines: &Lines<'_>) -> Probl
     syntax(&place, error.message(), "TOML")
         .into_problems()
         .swap_remove(0)
+}
+
+/// The section in which a text breaks off, with a dot; empty in a section's own name.
+fn section_prefix(before: &str) -> String {
+    let mut lines = before.rsplit('\n');
+    let own = lines.next().unwrap_or_default().trim_start();
+    if own.starts_with('[') {
+        return String::new();
+    }
+    lines
+        .find_map(|line| line.trim_start().strip_prefix('[')?.split_once(']'))
+        .map_or_else(String::new, |(name, _)| format!("{}.", name.trim()))
 }
 
 impl<'de> Deserialize<'de> for Node {

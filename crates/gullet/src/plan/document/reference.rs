@@ -1,7 +1,7 @@
 //! The keys as text for people.
 
 use super::field::{Field, Presence, Rule, Section, Shape};
-use super::reader::{example, items};
+use super::key::{example, items};
 use core::fmt::Write;
 
 /// A Markdown chapter: each section with a table of its keys and the rules between them.

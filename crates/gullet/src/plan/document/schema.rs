@@ -1,8 +1,8 @@
 //! The description as a JSON Schema, draft 2020-12.
 
 use super::field::{Field, Presence, Rule, Section, Shape};
+use super::key::{LONGEST_LIST, LONGEST_TEXT, items};
 use super::quantity_text::pattern;
-use super::reader::{LONGEST_LIST, LONGEST_TEXT, items};
 use crate::quantity::Kind;
 use serde_json::{Map, Value, json};
 
@@ -69,6 +69,7 @@ fn property(field: &Field) -> Value {
         Shape::Text => json!({
             "type": "string",
             "minLength": 1,
+            "pattern": r"^[^\u0000-\u001f\u007f-\u009f]*$",
             "maxLength": LONGEST_TEXT,
         }),
         Shape::Quantity(kind) => json!({"type": "string", "pattern": pattern(kind)}),

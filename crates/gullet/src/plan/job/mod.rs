@@ -89,6 +89,41 @@ impl Job {
     /// [`Code::Syntax`](crate::Code::Syntax) with line and column for a file that is not well-formed;
     /// otherwise every unknown, missing, unreadable, inadmissible or contradictory key at once, each
     /// with its path, such as `cutter.teeth`, and its line.
+    ///
+    /// ```
+    /// use gullet::{plan::Job, table::Library};
+    /// let file = r#"
+    ///     [material]
+    ///     id = "6061"
+    ///     [blank]
+    ///     length = "3 in"
+    ///     width = "2 in"
+    ///     height = "1 in"
+    ///     [cutter]
+    ///     form = "square"
+    ///     material = "HSS"
+    ///     diameter = "1/2 in"
+    ///     teeth = 2
+    ///     flute_length = "1 in"
+    ///     stick_out = "1.5 in"
+    ///     [machine]
+    ///     base = "manual-knee-mill"
+    ///     [hold]
+    ///     clamping_force = "10 kN"
+    ///     grip_depth = "1/2 in"
+    ///     [cut]
+    ///     operation = "side-milling"
+    ///     remove = "0.120 in"
+    ///     axial_depth = "0.4 in"
+    /// "#;
+    /// let job = Job::from_toml(file, Library::builtin())?;
+    /// assert!(job.assumptions.iter().any(|text| text.contains("helix_angle")));
+    ///
+    /// let error = Job::from_toml(&file.replace("teeth", "teath"), Library::builtin()).unwrap_err();
+    /// assert_eq!(error.problems()[0].parameter, "cutter.teath");
+    /// assert!(error.to_string().contains("did you mean teeth?"));
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
     pub fn from_toml(text: &str, library: &Library) -> Result<Job> {
         read::job(&Node::from_toml(text)?, library)
     }

@@ -20,14 +20,14 @@ pub(super) fn job(root: &Node, library: &Library) -> Result<Job> {
     let head: HeadKeys = reader.section();
     let material = material(&mut reader, library);
     let blank = blank(&mut reader);
-    let cutter = cutter(&mut reader);
+    let units = head.units.unwrap_or(UnitSystem::Metric);
+    let cutter = cutter(&mut reader, units);
     let machine = machine(&mut reader);
     let hold = hold(&mut reader);
     let practice = practice(&mut reader);
     let cut: CutKeys = reader.section();
-    let units = head.units.unwrap_or(UnitSystem::Metric);
-    cut_problems(&mut reader, &cut, &blank, &hold);
-    hold_problems(&mut reader, &blank, &hold);
+    cut_problems(&mut reader, units, &cut, &blank, &hold);
+    hold_problems(&mut reader, units, &blank, &hold);
 
     let operation = cut.operation.unwrap_or(Operation::SideMilling);
     let stock = match (cut.remove, cut.measured, cut.target) {
@@ -176,7 +176,7 @@ fn blank(reader: &mut Reader<'_>) -> Blank {
     blank
 }
 
-fn cutter(reader: &mut Reader<'_>) -> Cutter {
+fn cutter(reader: &mut Reader<'_>, units: UnitSystem) -> Cutter {
     let keys: CutterKeys = reader.section();
     let form = match keys.form {
         Some(End::CornerRadius) => CutterForm::CornerRadius(keys.corner_radius.unwrap_or(si(0.0))),
@@ -209,7 +209,8 @@ fn cutter(reader: &mut Reader<'_>) -> Cutter {
                 CutterForm::BallNose => "ball-nose end mill",
                 CutterForm::FaceMill(_) => "face mill",
             };
-            format!("{teeth}-tooth {} {word}", material.name())
+            let size = quantity::format(Kind::Length, diameter.value, units);
+            format!("{size} {teeth}-tooth {} {word}", material.name())
         }),
         form,
         material,
@@ -261,26 +262,33 @@ fn hold(reader: &mut Reader<'_>) -> Hold {
 /// One length must not exceed another; both are named by their path.
 fn at_most(
     reader: &mut Reader<'_>,
+    units: UnitSystem,
     (path, value): (&str, Length),
     (other, limit): (&str, Length),
     remedy: &str,
 ) {
     if value.value > limit.value * (1.0 + 1e-12) && !reader.blamed(path) && !reader.blamed(other) {
-        let show = |x: Length| quantity::format(Kind::Length, x.value, UnitSystem::Metric);
+        let show = |x: Length| quantity::format(Kind::Length, x.value, units);
+        let shown = if matches!(path, "cut.remove" | "cut.final") {
+            format!("{} to take off", show(value))
+        } else {
+            show(value)
+        };
         reader.problem(Problem::new(
             Code::Inconsistent,
             path,
-            show(value),
+            shown,
             format!("at most {other} = {}", show(limit)),
             remedy,
         ));
     }
 }
 
-fn hold_problems(reader: &mut Reader<'_>, blank: &Blank, hold: &Hold) {
+fn hold_problems(reader: &mut Reader<'_>, units: UnitSystem, blank: &Blank, hold: &Hold) {
     let grip = ("hold.grip_depth", hold.grip_depth);
     at_most(
         reader,
+        units,
         grip,
         ("blank.height", blank.height),
         "the jaws cannot cover more than the blank's height",
@@ -288,6 +296,7 @@ fn hold_problems(reader: &mut Reader<'_>, blank: &Blank, hold: &Hold) {
     if let Some(height) = hold.jaw_height {
         at_most(
             reader,
+            units,
             grip,
             ("hold.jaw_height", height),
             "the jaws cannot cover more than their own height",
@@ -295,7 +304,13 @@ fn hold_problems(reader: &mut Reader<'_>, blank: &Blank, hold: &Hold) {
     }
 }
 
-fn cut_problems(reader: &mut Reader<'_>, cut: &CutKeys, blank: &Blank, hold: &Hold) {
+fn cut_problems(
+    reader: &mut Reader<'_>,
+    units: UnitSystem,
+    cut: &CutKeys,
+    blank: &Blank,
+    hold: &Hold,
+) {
     let mut check = Check::new();
     for (name, value) in [
         ("remove", cut.remove),
@@ -370,7 +385,7 @@ fn cut_problems(reader: &mut Reader<'_>, cut: &CutKeys, blank: &Blank, hold: &Ho
         && !reader.blamed("cut.final")
         && !reader.blamed("cut.measured")
     {
-        let show = |x: Length| quantity::format(Kind::Length, x.value, UnitSystem::Metric);
+        let show = |x: Length| quantity::format(Kind::Length, x.value, units);
         reader.problem(Problem::new(
             Code::Inconsistent,
             "cut.final",
@@ -379,11 +394,11 @@ fn cut_problems(reader: &mut Reader<'_>, cut: &CutKeys, blank: &Blank, hold: &Ho
             "milling only takes off: are measured and final swapped?",
         ));
     }
-    sizes(reader, cut, blank, hold);
+    sizes(reader, units, cut, blank, hold);
 }
 
 /// What is cut must be there.
-fn sizes(reader: &mut Reader<'_>, cut: &CutKeys, blank: &Blank, hold: &Hold) {
+fn sizes(reader: &mut Reader<'_>, units: UnitSystem, cut: &CutKeys, blank: &Blank, hold: &Hold) {
     let height = ("blank.height", blank.height);
     let width = ("blank.width", blank.width);
     let depth = match (cut.remove, cut.measured, cut.target) {
@@ -398,6 +413,7 @@ fn sizes(reader: &mut Reader<'_>, cut: &CutKeys, blank: &Blank, hold: &Hold) {
         let room = if across { width } else { height };
         at_most(
             reader,
+            units,
             depth,
             room,
             "there is not that much stock to take off",
@@ -408,6 +424,7 @@ fn sizes(reader: &mut Reader<'_>, cut: &CutKeys, blank: &Blank, hold: &Hold) {
         {
             at_most(
                 reader,
+                units,
                 depth,
                 (
                     "blank.height - hold.grip_depth",
@@ -420,6 +437,7 @@ fn sizes(reader: &mut Reader<'_>, cut: &CutKeys, blank: &Blank, hold: &Hold) {
     if let Some(depth) = cut.axial_depth {
         at_most(
             reader,
+            units,
             ("cut.axial_depth", depth),
             height,
             "the wall cannot be higher than the blank",
@@ -428,6 +446,7 @@ fn sizes(reader: &mut Reader<'_>, cut: &CutKeys, blank: &Blank, hold: &Hold) {
     if let Some(size) = cut.width {
         at_most(
             reader,
+            units,
             ("cut.width", size),
             width,
             "the face cannot be wider than the blank",
@@ -436,6 +455,7 @@ fn sizes(reader: &mut Reader<'_>, cut: &CutKeys, blank: &Blank, hold: &Hold) {
     if let Some(length) = cut.length {
         at_most(
             reader,
+            units,
             ("cut.length", length),
             ("blank.length", blank.length),
             "the cut cannot be longer than the blank",
