@@ -4,6 +4,7 @@ use super::field::{Field, Form, Group, Presence, Rule, Section, Shape};
 use super::key::{Collect, KeyReader, example};
 use super::node::{Entry, Node, Value, shown};
 use crate::error::{Code, Error, Problem, Result, nearest, unknown_name};
+use std::collections::{BTreeMap, BTreeSet};
 
 /// A section read as a struct with one field a key.
 pub(in crate::plan) trait Keys: Sized {
@@ -20,7 +21,7 @@ pub(in crate::plan) struct Reader<'a> {
     problems: Vec<Problem>,
     assumptions: Vec<String>,
     given: Vec<String>,
-    lines: Vec<(String, usize)>,
+    lines: BTreeMap<String, usize>,
 }
 
 impl<'a> Reader<'a> {
@@ -48,7 +49,7 @@ impl<'a> Reader<'a> {
             problems: Vec::new(),
             assumptions: Vec::new(),
             given: Vec::new(),
-            lines: Vec::new(),
+            lines: BTreeMap::new(),
         };
         let known: Vec<&'static str> = sections
             .iter()
@@ -128,16 +129,13 @@ impl<'a> Reader<'a> {
 
     /// Reports keys that do not exist or are given twice, and notes the lines of the others.
     fn names(&mut self, entries: &[Entry], section: &str, known: &[&'static str]) {
-        for (index, entry) in entries.iter().enumerate() {
+        let mut seen = BTreeSet::new();
+        for entry in entries {
             let path = path(section, &entry.key);
             if let Some(line) = entry.line {
-                self.lines.push((path.clone(), line));
+                self.lines.entry(path.clone()).or_insert(line);
             }
-            if entries
-                .iter()
-                .take(index)
-                .any(|other| other.key == entry.key)
-            {
+            if !seen.insert(entry.key.as_str()) {
                 self.problem(Problem::new(
                     Code::Duplicate,
                     path,
@@ -221,13 +219,7 @@ impl<'a> Reader<'a> {
     /// What was assumed, or every problem, each with its line where that is known.
     pub(in crate::plan) fn close(self) -> Result<Vec<String>> {
         let lines = self.lines;
-        let line_of = |path: &str| {
-            lines
-                .iter()
-                .rev()
-                .find(|(known, _)| known == path)
-                .map(|(_, line)| *line)
-        };
+        let line_of = |path: &str| lines.get(path).copied();
         let problems = self.problems.into_iter().map(|mut problem| {
             let parent = problem
                 .parameter

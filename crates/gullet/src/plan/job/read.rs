@@ -403,7 +403,9 @@ fn sizes(reader: &mut Reader<'_>, units: UnitSystem, cut: &CutKeys, blank: &Blan
     let width = ("blank.width", blank.width);
     let depth = match (cut.remove, cut.measured, cut.target) {
         (Some(remove), ..) => Some(("cut.remove", remove)),
-        (None, Some(measured), Some(target)) if measured.value > target.value => {
+        (None, Some(measured), Some(target))
+            if measured.value > target.value && !reader.blamed("cut.measured") =>
+        {
             Some(("cut.final", measured - target))
         }
         _ => None,
