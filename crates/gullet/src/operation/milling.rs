@@ -72,6 +72,10 @@ impl Tables {
         let mut keep = |error: Error| problems.extend(error.into_problems());
         let speed = library
             .cutting_speed(setup.material, tool, process)
+            .or_else(|error| match pass.spindle_speed {
+                Some(n) => asked_for(rotation::cutting_speed::value(n, setup.cutter.diameter)),
+                None => Err(error),
+            })
             .map_err(&mut keep)
             .ok();
         let feed = library
@@ -82,6 +86,10 @@ impl Tables {
                 setup.cutter.diameter,
                 pass.axial_depth,
             )
+            .or_else(|error| match pass.feed_per_tooth {
+                Some(feed) => asked_for(feed),
+                None => Err(error),
+            })
             .map_err(&mut keep)
             .ok();
         let kienzle = library.kienzle(setup.material).map_err(&mut keep).ok();
@@ -99,6 +107,23 @@ impl Tables {
                 .unwrap_or_else(|| no_data("material").into())),
         }
     }
+}
+
+/// The job's own value where the tables hold none: all there is to compare with.
+fn asked_for<T>(value: T) -> Result<Ranged<T>>
+where
+    T: Copy,
+{
+    Ok(Ranged {
+        low: value,
+        start: value,
+        high: value,
+        support: Vec::new(),
+        assumptions: vec![
+            "the tables hold no value for this material: the one asked for stands unchecked"
+                .to_owned(),
+        ],
+    })
 }
 
 fn no_data(parameter: &str) -> Problem {
