@@ -13,7 +13,7 @@ use crate::formula::{NoRecord, chip, force, practice, rotation};
 use crate::model::{Clamping, CutterForm, Feed, SpeedChoice};
 use crate::quantity::math::{max, min};
 use crate::quantity::{Force, Kind, Length, RotationalSpeed, Time, UnitSystem, Velocity, si};
-use crate::table::{Kienzle, KienzlePair, Process, Ranged, UnitPower};
+use crate::table::{Kienzle, KienzlePair, MeasuredAt, Process, Ranged, UnitPower};
 
 /// What the tables say of the material under this cutter.
 pub(super) struct Tables {
@@ -717,7 +717,16 @@ impl Solver<'_> {
         assume(&self.tables.feed.assumptions);
         assume(&self.tables.kienzle.assumptions);
         if let Some(unit_power) = &self.tables.unit_power {
-            assume(&unit_power.range.assumptions);
+            // Power at the cutter is what the second method is compared by: no doubt.
+            let skip = usize::from(unit_power.measured_at == MeasuredAt::Cutter);
+            let known = unit_power.range.assumptions.len().saturating_sub(skip);
+            assume(
+                unit_power
+                    .range
+                    .assumptions
+                    .get(..known)
+                    .unwrap_or_default(),
+            );
         }
         if let Some(second) = outcome.unit_power_power {
             let ratio = (second / outcome.cutting_power).value;

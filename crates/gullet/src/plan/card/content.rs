@@ -301,7 +301,10 @@ impl Card {
         rows.push(("Peak force", print.load(Kind::Force, c.peak_force.value)));
         rows.push(("Deflection", print.fine(c.deflection)));
         if let Some(roughness) = c.mean_roughness {
-            rows.push(("R_a in theory", print.load(Kind::Length, roughness.value)));
+            rows.push((
+                "R_a in theory",
+                print.named(Kind::Length, roughness.value, "um", "uin", 3),
+            ));
         }
         rows
     }
@@ -544,35 +547,65 @@ impl Card {
             .collect()
     }
 
+    /// The values behind a group in short: one entry an origin.
+    pub(super) fn data_text(&self, group: &Group) -> String {
+        let mut entries: Vec<(String, String)> = Vec::new();
+        for [name, value, origin] in self.data_rows(group) {
+            let (head, tail) = name.split_once(", ").unwrap_or((name.as_str(), ""));
+            match entries.last_mut() {
+                Some((text, known)) if *known == origin && !tail.is_empty() => {
+                    *text += &std::format!(", {tail} {value}");
+                }
+                Some((text, known)) if *known == origin => {
+                    *text += &std::format!(", {name} {value}");
+                }
+                _ => entries.push((
+                    std::format!("{head} {tail} {value}").replace("  ", " "),
+                    origin,
+                )),
+            }
+        }
+        let entries: Vec<String> = entries
+            .into_iter()
+            .map(|(text, origin)| match origin.strip_prefix('[') {
+                Some(_) => std::format!("{text} {origin}"),
+                None => std::format!("{text} ({origin})"),
+            })
+            .collect();
+        entries.join("; ")
+    }
+
     /// Every doubt once, those of the job's defaults first.
     pub(super) fn warnings(&self) -> Vec<String> {
         let mut texts: Vec<String> = Vec::new();
-        let mut keep = |text: &str| {
+        let keep = |texts: &mut Vec<String>, text: &str| {
             if !texts.iter().any(|known| known == text) {
                 texts.push(text.to_owned());
             }
         };
         for assumption in &self.job.assumptions {
-            keep(assumption);
+            keep(&mut texts, assumption);
         }
         for warning in &self.plan.warnings {
-            keep(&warning.text);
+            keep(&mut texts, &warning.text);
         }
         let mut disagree = false;
         for group in self.groups() {
             for adjustment in &group.cut.adjustments {
-                keep(&std::format!(
-                    "{}: {}",
-                    self.group_title(&group),
-                    adjustment.text(self.job.units)
-                ));
+                let text = words(&adjustment.text(self.job.units));
+                match texts.iter_mut().find(|known| known.ends_with(&text)) {
+                    Some(known) if !known.starts_with("Pass") => {}
+                    // The same in more than one group: said once, for all.
+                    Some(known) => *known = text,
+                    None => texts.push(std::format!("{}: {text}", self.group_title(&group))),
+                }
             }
             for warning in &group.cut.warnings {
                 // Lowered settings stand above in the shop's units; one word on sources is enough.
                 let said = warning.code == WarningCode::SourcesDisagree && disagree;
                 disagree |= warning.code == WarningCode::SourcesDisagree;
                 if warning.code != WarningCode::Lowered && !said {
-                    keep(&warning.text);
+                    keep(&mut texts, &warning.text);
                 }
             }
         }

@@ -31,7 +31,7 @@ thead th { border-bottom: 1.2pt solid #000; }
 .limits td { white-space: nowrap; }
 .limits td:last-child { white-space: normal; }
 .limits td.binding { font-weight: bold; }
-.small { font-size: 6.8pt; line-height: 1.12; }
+.small { font-size: 6.6pt; line-height: 1.1; }
 .small ul { margin: 0; padding-left: 3.2mm; }
 .small h2 { font-size: 8.5pt; margin: 1mm 0 0.3mm; break-after: avoid; }
 .columns { columns: 3; column-gap: 4mm; }
@@ -218,11 +218,7 @@ fn doubts_and_cautions(out: &mut String, card: &Card) {
 fn origins(out: &mut String, card: &Card, groups: &[Group]) {
     *out += "<h2>Where the numbers come from</h2>\n";
     if let Some(group) = groups.first() {
-        let mut parts = Vec::new();
-        for [name, value, origin] in card.data_rows(group) {
-            parts.push(format!("{name} {value} ({origin})"));
-        }
-        *out += &format!("<p>{}.</p>\n", escape(&parts.join("; ")));
+        *out += &format!("<p>{}.</p>\n", escape(&card.data_text(group)));
     }
     let sources: Vec<String> = card
         .sources
