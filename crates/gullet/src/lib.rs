@@ -1,9 +1,11 @@
 //! Machining speeds, feeds, limits and passes.
 //!
-//! The floors, from the bottom: [`error`], [`elementary`], [`quantity`], [`formula`], [`table`],
+//! The floors, from the bottom: [`error`], [`quantity`], [`formula`], [`table`],
 //! [`model`], [`operation`], [`plan`]. A floor uses only the floors below it.
 #![forbid(unsafe_code)]
 
+// Unchecked by design: public for its own tests, not for callers.
+#[doc(hidden)]
 pub mod elementary;
 pub mod error;
 pub mod formula;

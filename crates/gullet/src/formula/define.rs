@@ -63,7 +63,7 @@ macro_rules! formula {
             $name::FORMULA.call(&[$($argument.value),*]).map($crate::quantity::si)
         }
 
-        #[doc = concat!("The parts of [`", stringify!($name), "`](fn@", stringify!($name), "): its bare value, its worked step, its description.")]
+        #[doc = concat!("What is known of [`", stringify!($name), "`](fn@", stringify!($name), ") besides its value.")]
         pub mod $name {
             #[allow(unused_imports)]
             use $crate::quantity::{self, math::*, si};
@@ -73,14 +73,16 @@ macro_rules! formula {
             /// The bare value, unchecked: finite for admissible arguments.
             #[allow(non_snake_case, clippy::too_many_arguments)]
             #[inline(always)]
-            pub fn value($($short: quantity::$kind),*) -> quantity::$result {
+            #[allow(dead_code)]
+            pub(crate) fn value($($short: quantity::$kind),*) -> quantity::$result {
                 $body
             }
 
             /// The bare value, shown to `recorder` as a worked step.
             #[allow(non_snake_case, clippy::too_many_arguments)]
             #[inline(always)]
-            pub fn step(recorder: &mut impl $crate::formula::Recorder, $($short: quantity::$kind),*) -> quantity::$result {
+            #[allow(dead_code)]
+            pub(crate) fn step(recorder: &mut impl $crate::formula::Recorder, $($short: quantity::$kind),*) -> quantity::$result {
                 let result = value($($short),*);
                 recorder.record(&FORMULA, &[$($short.value),*], result.value);
                 result

@@ -87,7 +87,7 @@ pub struct Formula {
     /// A worked example.
     pub example: Example,
     /// The body over SI values, unchecked.
-    pub of: fn(&[f64]) -> f64,
+    pub(crate) of: fn(&[f64]) -> f64,
 }
 
 /// Slack of an inclusive bound, relative: 12.7 mm in a half-inch cutter is a slot.

@@ -1,5 +1,6 @@
 //! The catalogue: every formula once, with everything said about it.
 
+mod columns;
 mod define;
 mod describe;
 mod equation;
@@ -27,6 +28,7 @@ pub mod wear;
 
 pub mod cases;
 
+pub use columns::Column;
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
 pub use step::{NoRecord, Recorder, Step, Steps, description};
 

@@ -27,6 +27,7 @@ impl Check {
     }
 
     /// The value must be finite, above `low` (or equal to it where `inclusive`) and at most `high`.
+    #[allow(clippy::too_many_arguments)]
     pub(crate) fn range(
         &mut self,
         name: &str,

@@ -3,7 +3,7 @@
 mod convert;
 mod decimal;
 mod kind;
-pub mod math;
+pub(crate) mod math;
 mod natural;
 mod print;
 mod spelling;
