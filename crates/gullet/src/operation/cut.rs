@@ -2,10 +2,7 @@
 
 use super::request::Pass;
 use crate::formula::{Formula, Recorder, Step};
-use crate::quantity::{
-    self, Angle, Force, Kind, Length, Power, Pressure, Ratio, RotationalSpeed, Time, Torque,
-    UnitSystem, Velocity, VolumeRate,
-};
+use crate::quantity::{self, Force, Kind, Length, Power, Ratio, Time, UnitSystem, Velocity};
 use crate::table::Support;
 
 /// A cut: everything about one pass.
@@ -33,84 +30,94 @@ pub struct Cut {
     pub cautions: Vec<&'static str>,
 }
 
-/// What a person sets on the machine.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Settings {
-    /// Spindle speed that the wanted cutting speed would need.
-    pub wanted_speed: RotationalSpeed,
-    /// Spindle speed the machine really has.
-    pub spindle_speed: RotationalSpeed,
-    /// Cutting speed at that spindle speed.
-    pub cutting_speed: Velocity,
-    /// Largest chip wanted.
-    pub chip_load: Length,
-    /// Feed per tooth, after thinning and limits.
-    pub feed_per_tooth: Length,
-    /// Feed per revolution.
-    pub feed_per_rev: Length,
-    /// Table feed.
-    pub table_feed: Velocity,
-    /// Pace of the handwheel for that table feed; none where the table is not cranked by hand.
-    pub handwheel_rate: Option<RotationalSpeed>,
-    /// Time to travel one inch, or 10 mm in a metric shop, at that table feed.
-    pub time_per_inch: Time,
-    /// Time to travel 10 mm at that table feed.
-    pub time_per_10_mm: Time,
+/// A record of quantities that lists its own fields, so that every face shows the same ones.
+macro_rules! records {
+    ($($(#[$doc:meta])* $name:ident { $($field:ident: $kind:ident $(($maybe:ident))?, $what:literal;)* })*) => {$(
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq)]
+        pub struct $name {
+            $(#[doc = $what] pub $field: records!(@type $kind $($maybe)?),)*
+        }
+
+        impl $name {
+            /// Every field in order, with its value in SI units.
+            pub fn fields(&self) -> Vec<Field> {
+                vec![$(Field {
+                    name: stringify!($field),
+                    kind: Kind::$kind,
+                    meaning: $what,
+                    optional: records!(@optional $($maybe)?),
+                    value: records!(@value self.$field, $($maybe)?),
+                }),*]
+            }
+        }
+    )*};
+    (@type $kind:ident) => { quantity::$kind };
+    (@type $kind:ident $maybe:ident) => { Option<quantity::$kind> };
+    (@optional) => { false };
+    (@optional $maybe:ident) => { true };
+    (@value $quantity:expr,) => { Some($quantity.value) };
+    (@value $quantity:expr, $maybe:ident) => { $quantity.map(|quantity| quantity.value) };
 }
 
-/// What follows from the settings.
+/// A field of a record of quantities.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Consequences {
-    /// Diameter that cuts at this depth.
-    pub effective_diameter: Length,
-    /// Angle of tooth immersion at entry.
-    pub entry_angle: Angle,
-    /// Angle of tooth immersion at exit.
-    pub exit_angle: Angle,
-    /// Largest undeformed chip thickness.
-    pub max_chip_thickness: Length,
-    /// Mean undeformed chip thickness.
-    pub mean_chip_thickness: Length,
-    /// Removal rate while the cut is at full width.
-    pub removal_rate: VolumeRate,
-    /// Specific cutting force at the mean chip, default pair, sharp edge.
-    pub specific_cutting_force: Pressure,
-    /// Power at the cutter, default pair, sharp edge.
-    pub cutting_power: Power,
-    /// Power of the motor for that.
-    pub motor_power: Power,
-    /// Mean torque on the spindle, default pair, sharp edge.
-    pub torque: Torque,
-    /// Mean tangential force, default pair, sharp edge.
-    pub mean_tangential_force: Force,
-    /// Power at the cutter by the unit-power method, where a unit power is known.
-    pub unit_power_cutting_power: Option<Power>,
-    /// Power at the cutter that limits are checked with: the highest pair, worn edge.
-    pub limit_power: Power,
-    /// Torque that limits are checked with: the highest pair, worn edge.
-    pub limit_torque: Torque,
-    /// Peak tangential force of the teeth in cut: the highest pair, worn edge.
-    pub peak_tangential_force: Force,
-    /// Peak force across the cutter's axis: the highest pair, worn edge.
-    pub peak_force: Force,
-    /// Peak force along the axis: pulls the work up and the cutter out.
-    pub axial_force: Force,
-    /// Deflection of the cutter's tip under the peak force.
-    pub deflection: Length,
-    /// Clamping force needed along the jaws and against lift, with the safety factor.
-    pub clamping_needed: Force,
-    /// Clamping force the hold gives.
-    pub clamping_force: Force,
-    /// Power that is available at the cutter at this speed, within the practice's share.
-    pub available_power: Power,
-    /// Torque that is available at this speed, within the practice's share.
-    pub available_torque: Torque,
-    /// Theoretical mean roughness of the surface the pass leaves; none where no model applies.
-    pub mean_roughness: Option<Length>,
-    /// Travel of the pass with approach, overtravel and clearance.
-    pub travel: Length,
-    /// Time of the pass in the cut, without return and handling.
-    pub time: Time,
+pub struct Field {
+    /// Name, the same in every face.
+    pub name: &'static str,
+    /// What it measures.
+    pub kind: Kind,
+    /// What it is.
+    pub meaning: &'static str,
+    /// Whether it may be missing.
+    pub optional: bool,
+    /// SI value; none where it is missing.
+    pub value: Option<f64>,
+}
+
+records! {
+    /// What a person sets on the machine.
+    Settings {
+        wanted_speed: RotationalSpeed, "Spindle speed that the wanted cutting speed would need.";
+        spindle_speed: RotationalSpeed, "Spindle speed the machine really has.";
+        cutting_speed: Velocity, "Cutting speed at that spindle speed.";
+        chip_load: Length, "Largest chip wanted.";
+        feed_per_tooth: Length, "Feed per tooth, after thinning and limits.";
+        feed_per_rev: Length, "Feed per revolution.";
+        table_feed: Velocity, "Table feed.";
+        handwheel_rate: RotationalSpeed (maybe), "Pace of the handwheel for that table feed; none where the table is not cranked by hand.";
+        time_per_inch: Time, "Time to travel one inch, or 10 mm in a metric shop, at that table feed.";
+        time_per_10_mm: Time, "Time to travel 10 mm at that table feed.";
+    }
+
+    /// What follows from the settings.
+    Consequences {
+        effective_diameter: Length, "Diameter that cuts at this depth.";
+        entry_angle: Angle, "Angle of tooth immersion at entry.";
+        exit_angle: Angle, "Angle of tooth immersion at exit.";
+        max_chip_thickness: Length, "Largest undeformed chip thickness.";
+        mean_chip_thickness: Length, "Mean undeformed chip thickness.";
+        removal_rate: VolumeRate, "Removal rate while the cut is at full width.";
+        specific_cutting_force: Pressure, "Specific cutting force at the mean chip, default pair, sharp edge.";
+        cutting_power: Power, "Power at the cutter, default pair, sharp edge.";
+        motor_power: Power, "Power of the motor for that.";
+        torque: Torque, "Mean torque on the spindle, default pair, sharp edge.";
+        mean_tangential_force: Force, "Mean tangential force, default pair, sharp edge.";
+        unit_power_cutting_power: Power (maybe), "Power at the cutter by the unit-power method, where a unit power is known.";
+        limit_power: Power, "Power at the cutter that limits are checked with: the highest pair, worn edge.";
+        limit_torque: Torque, "Torque that limits are checked with: the highest pair, worn edge.";
+        peak_tangential_force: Force, "Peak tangential force of the teeth in cut: the highest pair, worn edge.";
+        peak_force: Force, "Peak force across the cutter's axis: the highest pair, worn edge.";
+        axial_force: Force, "Peak force along the axis: pulls the work up and the cutter out.";
+        deflection: Length, "Deflection of the cutter's tip under the peak force.";
+        clamping_needed: Force, "Clamping force needed along the jaws and against lift, with the safety factor.";
+        clamping_force: Force, "Clamping force the hold gives.";
+        available_power: Power, "Power that is available at the cutter at this speed, within the practice's share.";
+        available_torque: Torque, "Torque that is available at this speed, within the practice's share.";
+        mean_roughness: Length (maybe), "Theoretical mean roughness of the surface the pass leaves; none where no model applies.";
+        travel: Length, "Travel of the pass with approach, overtravel and clearance.";
+        time: Time, "Time of the pass in the cut, without return and handling.";
+    }
 }
 
 /// Which side of its bound a value must stay on.

@@ -9,8 +9,8 @@ mod milling;
 mod request;
 
 pub use cut::{
-    Adjustment, Band, Choice, Consequences, Cut, Datum, Limit, Relief, Settings, Side, Spread,
-    Warning, WarningCode, WorkedStep,
+    Adjustment, Band, Choice, Consequences, Cut, Datum, Field, Limit, Relief, Settings, Side,
+    Spread, Warning, WarningCode, WorkedStep,
 };
 pub use milling::{Lowering, mill};
 pub use request::{Operation, Pass, Setup};

@@ -3,9 +3,9 @@
 use serde_json::{Value, json};
 
 use super::Card;
-use crate::operation::{Band, Cut, Side, WorkedStep};
+use crate::operation::{Band, Cut, Field, Side, WorkedStep};
 use crate::plan::PlannedPass;
-use crate::quantity::{Angle, Kind, UnitSystem, format};
+use crate::quantity::{Kind, UnitSystem, format};
 
 /// Version of the form; grows when a key is renamed or removed.
 const FORM: u32 = 1;
@@ -73,49 +73,10 @@ fn planned(card: &Card, pass: &PlannedPass) -> Value {
 
 /// A cut as JSON.
 fn cut(cut: &Cut, system: UnitSystem) -> Value {
-    let s = &cut.settings;
-    let c = &cut.consequences;
     let q = |kind, si| quantity(kind, si, system);
-    let angle = |a: Angle| q(Kind::Angle, a.value);
     json!({
-        "settings": {
-            "wanted_speed": q(Kind::RotationalSpeed, s.wanted_speed.value),
-            "spindle_speed": q(Kind::RotationalSpeed, s.spindle_speed.value),
-            "cutting_speed": q(Kind::Velocity, s.cutting_speed.value),
-            "feed_per_tooth": q(Kind::Length, s.feed_per_tooth.value),
-            "feed_per_rev": q(Kind::Length, s.feed_per_rev.value),
-            "table_feed": q(Kind::Velocity, s.table_feed.value),
-            "handwheel_rate": s.handwheel_rate.map(|rate| q(Kind::RotationalSpeed, rate.value)),
-            "time_per_inch": q(Kind::Time, s.time_per_inch.value),
-            "time_per_10_mm": q(Kind::Time, s.time_per_10_mm.value),
-        },
-        "consequences": {
-            "effective_diameter": q(Kind::Length, c.effective_diameter.value),
-            "entry_angle": angle(c.entry_angle),
-            "exit_angle": angle(c.exit_angle),
-            "max_chip_thickness": q(Kind::Length, c.max_chip_thickness.value),
-            "mean_chip_thickness": q(Kind::Length, c.mean_chip_thickness.value),
-            "removal_rate": q(Kind::VolumeRate, c.removal_rate.value),
-            "specific_cutting_force": q(Kind::Pressure, c.specific_cutting_force.value),
-            "cutting_power": q(Kind::Power, c.cutting_power.value),
-            "cutting_power_by_unit_power": c.unit_power_cutting_power.map(|p| q(Kind::Power, p.value)),
-            "motor_power": q(Kind::Power, c.motor_power.value),
-            "torque": q(Kind::Torque, c.torque.value),
-            "mean_tangential_force": q(Kind::Force, c.mean_tangential_force.value),
-            "limit_power": q(Kind::Power, c.limit_power.value),
-            "limit_torque": q(Kind::Torque, c.limit_torque.value),
-            "peak_tangential_force": q(Kind::Force, c.peak_tangential_force.value),
-            "peak_force": q(Kind::Force, c.peak_force.value),
-            "axial_force": q(Kind::Force, c.axial_force.value),
-            "deflection": q(Kind::Length, c.deflection.value),
-            "clamping_needed": q(Kind::Force, c.clamping_needed.value),
-            "clamping_force": q(Kind::Force, c.clamping_force.value),
-            "available_power": q(Kind::Power, c.available_power.value),
-            "available_torque": q(Kind::Torque, c.available_torque.value),
-            "mean_roughness": c.mean_roughness.map(|r| q(Kind::Length, r.value)),
-            "travel": q(Kind::Length, c.travel.value),
-            "time": q(Kind::Time, c.time.value),
-        },
+        "settings": fields(&cut.settings.fields(), system),
+        "consequences": fields(&cut.consequences.fields(), system),
         "limits": cut.ledger.iter().map(|limit| json!({
             "name": limit.name,
             "value": q(limit.kind, limit.value),
@@ -167,6 +128,18 @@ fn cut(cut: &Cut, system: UnitSystem) -> Value {
             }),
         }).collect::<Vec<_>>(),
     })
+}
+
+/// A record: one key a field, null where it is missing.
+fn fields(fields: &[Field], system: UnitSystem) -> Value {
+    fields
+        .iter()
+        .map(|field| {
+            let value = field.value.map(|si| quantity(field.kind, si, system));
+            (field.name.to_owned(), value.unwrap_or(Value::Null))
+        })
+        .collect::<serde_json::Map<_, _>>()
+        .into()
 }
 
 fn band<T>(band: &Band<T>, show: impl Fn(&T) -> Value) -> Value {
