@@ -281,14 +281,13 @@ impl Library {
             }
         }
         let per_tooth = process.is_milling();
-        let rows: Vec<FeedRow> = self
+        let rows: Vec<&FeedRow> = self
             .feeds
             .iter()
             .filter(|row| row.per_tooth == per_tooth)
-            .cloned()
             .collect();
         let selection = self.select(material, &rows, &ways, Question::Feed)?;
-        let mut series: BTreeMap<(usize, String), Vec<&Hit<FeedRow>>> = BTreeMap::new();
+        let mut series: BTreeMap<(usize, String), Vec<&Hit<&FeedRow>>> = BTreeMap::new();
         let mut order: Vec<(String, Vec<String>, u8, Process)> = Vec::new();
         for hit in &selection.hits {
             let common = &hit.row.common;

@@ -173,14 +173,13 @@ impl Library {
     pub fn unit_power(&self, material: &Material) -> Result<UnitPower> {
         let ranks = [0, 1, 2, 3];
         let found = ranks.iter().find_map(|rank| {
-            let rows: Vec<PowerRow> = self
+            let rows: Vec<&PowerRow> = self
                 .powers
                 .iter()
                 .filter(|row| {
                     basis_rank(row) == *rank
                         || row.common.provenance == super::types::Provenance::Shop
                 })
-                .cloned()
                 .collect();
             let attempt = Attempt {
                 tool: None,

@@ -53,6 +53,18 @@ pub(crate) trait TableRow {
     fn process(&self) -> Process;
 }
 
+impl<T: TableRow> TableRow for &T {
+    fn common(&self) -> &Common {
+        T::common(self)
+    }
+    fn tools(&self) -> &[ToolMaterial] {
+        T::tools(self)
+    }
+    fn process(&self) -> Process {
+        T::process(self)
+    }
+}
+
 /// The classes of a material, by how near they are.
 struct Scopes {
     family: BTreeMap<String, u8>,
