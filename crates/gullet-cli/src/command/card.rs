@@ -70,7 +70,7 @@ fn inputs(job: &str, overlays: &[&str]) -> Result<(String, Library)> {
         .ok();
     match (text, library) {
         (Some(text), Some(library)) => Ok((text, library)),
-        _ => Error::unless_empty(problems, (String::new(), Library::default())),
+        _ => Error::unless_empty(problems, (String::new(), Library::builtin().clone())),
     }
 }
 
@@ -91,7 +91,7 @@ pub fn library(files: &[&str]) -> Result<Library> {
         Ok(library) => Error::unless_empty(problems, library),
         Err(error) => {
             problems.extend(error.into_problems());
-            Error::unless_empty(problems, Library::default())
+            Error::unless_empty(problems, Library::builtin().clone())
         }
     }
 }
