@@ -4,6 +4,11 @@
 //! [`model`], [`operation`], [`plan`]. A floor uses only the floors below it.
 #![forbid(unsafe_code)]
 
+// The examples of README.md are tests.
+#[cfg(doctest)]
+#[doc = include_str!("../../../README.md")]
+struct Readme;
+
 pub mod elementary;
 pub mod error;
 pub mod formula;
