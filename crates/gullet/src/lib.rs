@@ -4,11 +4,6 @@
 //! [`model`], [`operation`], [`plan`]. A floor uses only the floors below it.
 #![forbid(unsafe_code)]
 
-// The examples of README.md are tests.
-#[cfg(doctest)]
-#[doc = include_str!("../../../README.md")]
-struct Readme;
-
 pub mod elementary;
 pub mod error;
 pub mod formula;
@@ -20,3 +15,8 @@ pub mod table;
 
 pub use error::{Code, Error, Problem, Result};
 pub use formula::{evaluate, explain};
+
+// The examples of README.md are tests.
+#[cfg(doctest)]
+#[doc = include_str!("../../../README.md")]
+struct Readme;

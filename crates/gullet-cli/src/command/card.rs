@@ -1,6 +1,6 @@
 //! `gullet card`: the set-up card of a job.
 
-use crate::answer::{Answer, joined};
+use crate::answer::Answer;
 use crate::arguments::{Flag, Spec, UNITS, read};
 use crate::files;
 use gullet::error::{Code, Error, Problem, Result};
@@ -61,11 +61,16 @@ pub fn run(words: &[String]) -> Result<Answer> {
 
 /// The job's text and the tables under their overlays; the problems of both at once.
 fn inputs(job: &str, overlays: &[&str]) -> Result<(String, Library)> {
-    let text = files::read(job).map_err(Error::from);
-    match (text, library(overlays)) {
-        (Ok(text), Ok(library)) => Ok((text, library)),
-        (Err(first), Err(second)) => Err(joined(first.into_problems(), second)),
-        (Err(error), _) | (_, Err(error)) => Err(error),
+    let mut problems = Vec::new();
+    let text = files::read(job)
+        .map_err(|problem| problems.push(problem))
+        .ok();
+    let library = library(overlays)
+        .map_err(|error| problems.extend(error.into_problems()))
+        .ok();
+    match (text, library) {
+        (Some(text), Some(library)) => Ok((text, library)),
+        _ => Error::unless_empty(problems, (String::new(), Library::builtin().clone())),
     }
 }
 
@@ -84,7 +89,10 @@ pub fn library(files: &[&str]) -> Result<Library> {
     }
     match Library::builtin().with_overlay(&overlays) {
         Ok(library) => Error::unless_empty(problems, library),
-        Err(error) => Err(joined(problems, error)),
+        Err(error) => {
+            problems.extend(error.into_problems());
+            Error::unless_empty(problems, Library::builtin().clone())
+        }
     }
 }
 
