@@ -133,7 +133,7 @@ fn explain_describes_and_works_through() {
     ];
     let metric = out(&words);
     assert!(
-        metric.contains("= 0.102 mm x 4 x 800 rpm = 325.1 mm/min"),
+        metric.contains("= 0.1016 mm x 4 x 800 rpm = 325.12 mm/min"),
         "{metric}"
     );
     let mut inch = words.to_vec();

@@ -1,6 +1,6 @@
 //! What a command answers, how problems are told, and the exit codes.
 
-use gullet::error::{Code, Problem};
+use gullet::error::{Code, Error, Problem};
 use serde_json::json;
 use std::io::Write;
 
@@ -68,6 +68,12 @@ fn exit_of(code: Code) -> u8 {
         Code::NoData => NO_DATA,
         _ => INPUT,
     }
+}
+
+/// The problems found before an error and those of the error, as one.
+pub fn joined(mut problems: Vec<Problem>, error: Error) -> Error {
+    problems.extend(error.clone().into_problems());
+    Error::unless_empty(problems, ()).err().unwrap_or(error)
 }
 
 /// Tells problems on standard error: a line each, or one JSON document.

@@ -7,7 +7,8 @@ use std::time::{Duration, Instant};
 
 /// The root of the repository.
 pub fn root() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
+    let own = Path::new(env!("CARGO_MANIFEST_DIR"));
+    own.ancestors().nth(2).unwrap_or(own).to_path_buf()
 }
 
 /// A command of the cargo that runs this program, at the root of the repository.

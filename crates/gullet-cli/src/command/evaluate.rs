@@ -1,6 +1,6 @@
 //! `gullet evaluate`: the bare number of a formula.
 
-use crate::answer::Answer;
+use crate::answer::{Answer, joined};
 use crate::arguments::{Flag, JSON, Spec, read};
 use gullet::error::{Code, Error, Problem, Result};
 use gullet::formula::{self, Formula};
@@ -62,18 +62,12 @@ pub fn formula_and_arguments(operands: &[String]) -> Result<(&'static Formula, V
     }
     let formula = match formula::find(name) {
         Ok(formula) => formula,
-        Err(error) => return Err(with(problems, error)),
+        Err(error) => return Err(joined(problems, error)),
     };
     match formula.read_arguments(&pairs) {
         Ok(values) => Error::unless_empty(problems, (formula, values)),
-        Err(error) => Err(with(problems, error)),
+        Err(error) => Err(joined(problems, error)),
     }
-}
-
-/// The problems before an error and those of the error, as one.
-fn with(mut problems: Vec<Problem>, error: Error) -> Error {
-    problems.extend(error.clone().into_problems());
-    Error::unless_empty(problems, ()).err().unwrap_or(error)
 }
 
 /// The unit of size one; the first of the list where a kind, money per time, has none.

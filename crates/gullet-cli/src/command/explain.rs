@@ -5,7 +5,7 @@ use crate::answer::Answer;
 use crate::arguments::{JSON, Spec, UNITS, read};
 use gullet::error::Result;
 use gullet::formula::{self, Formula, Step};
-use gullet::quantity::{UnitSystem, format};
+use gullet::quantity::{UnitSystem, format_worked};
 use serde_json::{Value, json};
 
 const SPEC: Spec = Spec {
@@ -46,7 +46,7 @@ fn step_text(step: &Step, system: UnitSystem) -> String {
             "    {} {} = {}; {}; {}\n",
             parameter.name,
             parameter.symbol,
-            format(parameter.kind, *value, system),
+            format_worked(parameter.kind, *value, system),
             parameter.meaning,
             parameter.admissible(&step.arguments, system),
         );
@@ -72,7 +72,7 @@ fn step_json(step: &Step, system: UnitSystem) -> Value {
                 "meaning": parameter.meaning,
                 "kind": parameter.kind.name(),
                 "si": value,
-                "text": format(parameter.kind, *value, system),
+                "text": format_worked(parameter.kind, *value, system),
                 "admissible": parameter.admissible(&step.arguments, system),
             })
         })
@@ -86,7 +86,7 @@ fn step_json(step: &Step, system: UnitSystem) -> Value {
             "symbol": formula.symbol,
             "kind": formula.result.name(),
             "si": step.result,
-            "text": format(formula.result, step.result, system),
+            "text": format_worked(formula.result, step.result, system),
         },
         "text": step.text(system),
         "latex": step.latex(system),
