@@ -29,6 +29,12 @@ pub struct Split {
     pub finishing: u64,
 }
 
+/// Most counts that are split: beyond any stock on any readout.
+const MOST_COUNTS: u64 = 1_000_000_000_000;
+
+/// Furthest from the wanted finishing pass that a split is looked for.
+const FURTHEST: u64 = 10_000;
+
 /// Most passes of a plan: more is a mistake in the job, not a plan.
 const MOST_PASSES: u64 = 10_000;
 
@@ -45,6 +51,15 @@ pub fn split(counts: Counts, strategy: Strategy) -> Result<Split> {
         largest_finish,
     } = counts;
     let smallest = smallest.max(1);
+    if total > MOST_COUNTS {
+        return Err(no_plan(
+            "stock",
+            format!("{total} counts"),
+            format!("at most {MOST_COUNTS} counts of the readout"),
+            "check the stock and the resolution of the readout",
+        ));
+    }
+    let (largest_rough, largest_finish) = (largest_rough.min(total), largest_finish.min(total));
     if total < smallest {
         return Err(no_plan(
             "stock",
@@ -78,7 +93,7 @@ pub fn split(counts: Counts, strategy: Strategy) -> Result<Split> {
         ));
     }
     // The wanted allowance first, then the nearest ones that leave a whole number of good passes.
-    let reach = largest_finish - smallest;
+    let reach = (largest_finish - smallest).min(FURTHEST);
     (0..=reach)
         .flat_map(|away| [finish.checked_sub(away), finish.checked_add(away)])
         .flatten()
