@@ -229,7 +229,7 @@ impl Solver<'_> {
         let mut warnings = Vec::new();
         let mut adjustments = Vec::new();
         let effective = chain::effective_diameter(log, self.inputs);
-        let (wanted_speed, first) = self.speed(log, effective, &mut warnings)?;
+        let (wanted_speed, first) = self.speed(log, effective, &mut adjustments, &mut warnings)?;
         let geometry = chain::geometry(log, self.inputs, effective);
         let smallest = self.feed_for_chip(self.setup.practice.smallest_chip);
         let mut candidate = self.feed(&mut NoRecord, &geometry, first, lowering);
@@ -297,6 +297,7 @@ impl Solver<'_> {
         &self,
         log: &mut impl Log,
         effective: Length,
+        adjustments: &mut Vec<Adjustment>,
         warnings: &mut Vec<Warning>,
     ) -> Result<(RotationalSpeed, RotationalSpeed)> {
         let machine = self.setup.machine;
@@ -330,7 +331,19 @@ impl Solver<'_> {
             .cutter
             .maximum_speed
             .map_or(wanted, |most| min(wanted, most));
-        let real = machine.speed_at_or_below(capped);
+        let worn = rotation::spindle_speed::value(self.tables.speed.high, effective);
+        let real = machine.speed_at_or_below(min(capped, worn));
+        if let Some((fast, slow)) = machine.speed_at_or_below(capped).zip(real)
+            && slow.value < fast.value
+        {
+            adjustments.push(Adjustment {
+                limit: "cutting_speed",
+                setting: "spindle_speed",
+                kind: Kind::RotationalSpeed,
+                from: fast.value,
+                to: slow.value,
+            });
+        }
         let speed = match real {
             Some(speed) => speed,
             None => {
@@ -428,7 +441,9 @@ impl Solver<'_> {
             ..*self
         };
         let effective = chain::effective_diameter(silent, &inputs);
-        let (_, speed) = solver.speed(silent, effective, &mut Vec::new()).ok()?;
+        let (_, speed) = solver
+            .speed(silent, effective, &mut Vec::new(), &mut Vec::new())
+            .ok()?;
         let geometry = chain::geometry(silent, &inputs, effective);
         let candidate = solver.feed(silent, &geometry, speed, Lowering::NotForLoads);
         let f_z = candidate.feed;

@@ -69,13 +69,20 @@ pub fn split(counts: Counts, strategy: Strategy) -> Result<Split> {
             finishing: total,
         });
     }
+    // Where nothing can be roughed, a deeper finishing pass may still take it all.
+    let all_in_one = (total <= largest_finish).then(|| Split {
+        roughing: Vec::new(),
+        finishing: total,
+    });
     if largest_rough < smallest {
-        return Err(no_plan(
-            "roughing_depth",
-            format!("{largest_rough} counts"),
-            format!("at least {smallest} counts of the readout"),
-            "the limits leave no roughing pass that still cuts: see the binding limit",
-        ));
+        return all_in_one.ok_or_else(|| {
+            no_plan(
+                "roughing_depth",
+                format!("{largest_rough} counts"),
+                format!("at least {smallest} counts of the readout"),
+                "the limits leave no roughing pass that still cuts: see the binding limit",
+            )
+        });
     }
     // The wanted allowance first, then the nearest ones that leave a whole number of good passes.
     let reach = largest_finish - smallest;
@@ -90,6 +97,7 @@ pub fn split(counts: Counts, strategy: Strategy) -> Result<Split> {
                 finishing,
             })
         })
+        .or(all_in_one)
         .ok_or_else(|| {
             no_plan(
                 "stock",
@@ -158,8 +166,13 @@ fn no_plan(parameter: &str, value: String, admissible: String, remedy: &str) -> 
 pub fn counts_of(length: Length, resolution: Length) -> Result<(u64, bool)> {
     let quotient = (length / resolution).value;
     if !(quotient >= 0.0 && quotient <= 1e12) {
+        let code = if quotient.is_nan() || length.value.is_infinite() {
+            Code::NotFinite
+        } else {
+            Code::OutOfRange
+        };
         return Err(Problem::new(
-            Code::OutOfRange,
+            code,
             "stock",
             quantity::format(Kind::Length, length.value, UnitSystem::Metric),
             format!(
