@@ -63,21 +63,21 @@ pub(super) fn check(setup: &Setup, pass: &Pass) -> Result<()> {
             ));
         }
     }
-    if let Some(speed) = pass.spindle_speed {
-        if !(speed.value.is_finite() && speed.value > 0.0) {
-            let code = if speed.value.is_finite() {
-                Code::OutOfRange
-            } else {
-                Code::NotFinite
-            };
-            problems.push(Problem::new(
-                code,
-                "cut.spindle_speed",
-                quantity::format(Kind::RotationalSpeed, speed.value, UnitSystem::Metric),
-                "above 0 rpm",
-                "leave it out to take the table's speed",
-            ));
-        }
+    if let Some(speed) = pass.spindle_speed
+        && !(speed.value.is_finite() && speed.value > 0.0)
+    {
+        let code = if speed.value.is_finite() {
+            Code::OutOfRange
+        } else {
+            Code::NotFinite
+        };
+        problems.push(Problem::new(
+            code,
+            "cut.spindle_speed",
+            quantity::format(Kind::RotationalSpeed, speed.value, UnitSystem::Metric),
+            "above 0 rpm",
+            "leave it out to take the table's speed",
+        ));
     }
     if let Some(roughness) = pass.mean_roughness {
         positive(&mut problems, "cut.mean_roughness", roughness);

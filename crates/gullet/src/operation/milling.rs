@@ -254,15 +254,15 @@ impl Solver<'_> {
         let mut warnings = Vec::new();
         let mut adjustments = Vec::new();
         let effective = chain::effective_diameter(log, self.inputs);
-        let (wanted_speed, first) = self.speed(log, effective, &mut warnings)?;
+        let (wanted_speed, first) = self.speed(log, effective, &mut adjustments, &mut warnings)?;
         let geometry = chain::geometry(log, self.inputs, effective);
         let smallest = self.feed_for_chip(self.setup.practice.smallest_chip);
         let mut candidate = self.feed(&mut NoRecord, &geometry, first, lowering);
-        while lowering == Lowering::Allowed {
-            let Some(real) = self.real_feed(&candidate) else {
-                break;
-            };
-            if real.value >= smallest.value * (1.0 - 1e-9) {
+        while let Some(real) = self
+            .real_feed(&candidate)
+            .filter(|real| real.value < smallest.value * (1.0 - 1e-9))
+        {
+            if lowering != Lowering::Allowed {
                 break;
             }
             let Some(slower) = self.slower(&candidate, real, smallest) else {
@@ -322,6 +322,7 @@ impl Solver<'_> {
         &self,
         log: &mut impl Log,
         effective: Length,
+        adjustments: &mut Vec<Adjustment>,
         warnings: &mut Vec<Warning>,
     ) -> Result<(RotationalSpeed, RotationalSpeed)> {
         let machine = self.setup.machine;
@@ -355,7 +356,19 @@ impl Solver<'_> {
             .cutter
             .maximum_speed
             .map_or(wanted, |most| min(wanted, most));
-        let real = machine.speed_at_or_below(capped);
+        let worn = rotation::spindle_speed::value(self.tables.speed.high, effective);
+        let real = machine.speed_at_or_below(min(capped, worn));
+        if let Some((fast, slow)) = machine.speed_at_or_below(capped).zip(real)
+            && slow.value < fast.value
+        {
+            adjustments.push(Adjustment {
+                limit: "cutting_speed",
+                setting: "spindle_speed",
+                kind: Kind::RotationalSpeed,
+                from: fast.value,
+                to: slow.value,
+            });
+        }
         let speed = match real {
             Some(speed) => speed,
             None => {
@@ -422,10 +435,10 @@ impl Solver<'_> {
             let cap = rotation::feed_per_tooth::value(most, inputs.teeth, speed);
             candidate.hold(name, cap);
         }
-        if let Some(wanted) = self.pass.mean_roughness {
-            if let Some(f) = chain::feed_per_rev_for_roughness(silent, inputs, wanted) {
-                candidate.hold("mean_roughness", f / inputs.teeth);
-            }
+        if let Some(wanted) = self.pass.mean_roughness
+            && let Some(f) = chain::feed_per_rev_for_roughness(silent, inputs, wanted)
+        {
+            candidate.hold("mean_roughness", f / inputs.teeth);
         }
         if lowering == Lowering::Allowed {
             for (name, cap) in self.load_caps(geometry, speed, wanted) {
@@ -453,7 +466,9 @@ impl Solver<'_> {
             ..*self
         };
         let effective = chain::effective_diameter(silent, &inputs);
-        let (_, speed) = solver.speed(silent, effective, &mut Vec::new()).ok()?;
+        let (_, speed) = solver
+            .speed(silent, effective, &mut Vec::new(), &mut Vec::new())
+            .ok()?;
         let geometry = chain::geometry(silent, &inputs, effective);
         let candidate = solver.feed(silent, &geometry, speed, Lowering::NotForLoads);
         let f_z = candidate.feed;

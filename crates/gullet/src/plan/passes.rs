@@ -84,13 +84,20 @@ pub fn split(counts: Counts, strategy: Strategy) -> Result<Split> {
             finishing: total,
         });
     }
+    // Where nothing can be roughed, a deeper finishing pass may still take it all.
+    let all_in_one = (total <= largest_finish).then(|| Split {
+        roughing: Vec::new(),
+        finishing: total,
+    });
     if largest_rough < smallest {
-        return Err(no_plan(
-            "roughing_depth",
-            format!("{largest_rough} counts"),
-            format!("at least {smallest} counts of the readout"),
-            "the limits leave no roughing pass that still cuts: see the binding limit",
-        ));
+        return all_in_one.ok_or_else(|| {
+            no_plan(
+                "roughing_depth",
+                format!("{largest_rough} counts"),
+                format!("at least {smallest} counts of the readout"),
+                "the limits leave no roughing pass that still cuts: see the binding limit",
+            )
+        });
     }
     // The wanted allowance first, then the nearest ones that leave a whole number of good passes.
     let reach = (largest_finish - smallest).min(FURTHEST);
@@ -105,6 +112,7 @@ pub fn split(counts: Counts, strategy: Strategy) -> Result<Split> {
                 finishing,
             })
         })
+        .or(all_in_one)
         .ok_or_else(|| {
             no_plan(
                 "stock",
@@ -151,13 +159,13 @@ fn deepest_first(rough: u64, largest: u64, smallest: u64) -> Vec<u64> {
     if rest == 0 {
         return depths;
     }
-    if rest < smallest {
-        if let Some(last) = depths.last_mut() {
-            let missing = (smallest - rest).min(*last);
-            *last -= missing;
-            depths.push(rest + missing);
-            return depths;
-        }
+    if rest < smallest
+        && let Some(last) = depths.last_mut()
+    {
+        let missing = (smallest - rest).min(*last);
+        *last -= missing;
+        depths.push(rest + missing);
+        return depths;
     }
     depths.push(rest);
     depths
@@ -172,9 +180,14 @@ fn no_plan(parameter: &str, value: String, admissible: String, remedy: &str) -> 
 /// A quotient within 1e-6 below a whole number counts as it: 2.54 mm is 200 counts of 0.0005 in.
 pub fn counts_of(length: Length, resolution: Length) -> Result<(u64, bool)> {
     let quotient = (length / resolution).value;
-    if !(quotient >= 0.0 && quotient <= 1e12) {
+    if !(0.0..=1e12).contains(&quotient) {
+        let code = if quotient.is_nan() || length.value.is_infinite() {
+            Code::NotFinite
+        } else {
+            Code::OutOfRange
+        };
         return Err(Problem::new(
-            Code::OutOfRange,
+            code,
             "stock",
             quantity::format(Kind::Length, length.value, UnitSystem::Metric),
             format!(
