@@ -216,9 +216,8 @@ fn consistent(cut: &Cut, lowering: Lowering) -> Result<(), TestCaseError> {
             )
             || c.effective_diameter < cut_diameter(cut)
     );
-    for band in [&cut.spread.force] {
-        prop_assert!(band.low <= band.start && band.start <= band.high);
-    }
+    let band = &cut.spread.force;
+    prop_assert!(band.low <= band.start && band.start <= band.high);
     prop_assert!(
         cut.spread.power.low <= cut.spread.power.start
             && cut.spread.power.start <= cut.spread.power.high

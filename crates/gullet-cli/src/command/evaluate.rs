@@ -115,7 +115,7 @@ mod tests {
 
     #[test]
     fn seventeen_digits_give_the_same_bits_back() {
-        let mut x = 1.234_567_890_123_456_7e-320;
+        let mut x = 1.2345e-320;
         while x < 1e300 {
             for value in [x, -x] {
                 let back: f64 = seventeen_digits(value).parse().unwrap();
