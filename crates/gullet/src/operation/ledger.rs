@@ -2,8 +2,10 @@
 
 use super::chain::{self, Geometry, Outcome};
 use super::cut::{Consequences, Limit, Relief, Side};
-use super::milling::{Candidate, Solver, Tables, clamping_force};
+use super::inputs::Tables;
+use super::milling::{Solver, clamping_force};
 use super::request::Operation;
+use super::speed_feed::Candidate;
 use crate::formula::{NoRecord, practice};
 use crate::model::{Direction, Feed, PassKind};
 use crate::quantity::{Force, Kind, Length, RotationalSpeed, si};

@@ -4,9 +4,12 @@ mod cautions;
 mod chain;
 mod check;
 mod cut;
+mod inputs;
 mod ledger;
 mod milling;
+mod report;
 mod request;
+mod speed_feed;
 
 pub use cut::{
     Adjustment, Band, Choice, Consequences, Cut, Datum, Field, Limit, Relief, Settings, Side,
