@@ -1,112 +1,13 @@
 //! What a card says, as labels and texts in the shop's units.
 
+use super::print::Print;
 use super::{Card, Group};
 use crate::model::{Clamping, CutterForm, Drive, PassKind};
-use crate::operation::{Limit, Operation, Side, WarningCode, WorkedStep};
-use crate::quantity::{
-    self, Kind, Length, RotationalSpeed, Time, UnitSystem, Velocity, format, format_digits,
-    format_in,
-};
+use crate::operation::{Operation, WarningCode, WorkedStep};
+use crate::quantity::{self, Kind, UnitSystem, format, format_in};
 
 /// A label and its text.
 pub(super) type Row = (&'static str, String);
-
-/// One limit over the groups of passes.
-pub(super) struct LimitRow {
-    pub name: String,
-    /// Value, bound and share of each group, and whether it binds there.
-    pub cells: Vec<(String, bool)>,
-    pub origin: String,
-    /// Largest share over the groups.
-    pub share: f64,
-}
-
-/// Prints in a shop's units, positions in the steps of its readout.
-#[derive(Clone, Copy)]
-pub(super) struct Print {
-    pub system: UnitSystem,
-    pub resolution: Length,
-}
-
-impl Print {
-    pub fn any(&self, kind: Kind, si: f64) -> String {
-        format(kind, si, self.system)
-    }
-
-    /// A force, torque, power or time: three digits are more than such models are good for.
-    pub fn load(&self, kind: Kind, si: f64) -> String {
-        format_digits(kind, si, self.system, 3)
-    }
-
-    fn named(&self, kind: Kind, si: f64, metric: &str, inch: &str, digits: u32) -> String {
-        let unit = match self.system {
-            UnitSystem::Metric => metric,
-            UnitSystem::Inch => inch,
-        };
-        format_in(kind, si, unit, digits).unwrap_or_else(|_| format(kind, si, self.system))
-    }
-
-    pub fn cutting_speed(&self, v: Velocity) -> String {
-        self.named(Kind::Velocity, v.value, "m/min", "ft/min", 3)
-    }
-
-    pub fn feed(&self, v: Velocity) -> String {
-        self.named(Kind::Velocity, v.value, "mm/min", "in/min", 3)
-    }
-
-    pub fn speed(&self, n: RotationalSpeed) -> String {
-        self.any(Kind::RotationalSpeed, n.value)
-    }
-
-    pub fn length(&self, length: Length) -> String {
-        self.any(Kind::Length, length.value)
-    }
-
-    /// A chip, a feed or a deflection: three digits, however small.
-    pub fn fine(&self, length: Length) -> String {
-        self.named(Kind::Length, length.value, "mm", "in", 3)
-    }
-
-    /// The step of the readout, in the unit in which it is a short number.
-    pub fn step(&self) -> String {
-        let inches = self.resolution.value / 0.0254 * 1e5;
-        let system = if (inches - inches.round()).abs() < 1e-6 {
-            self.system
-        } else {
-            UnitSystem::Metric
-        };
-        format(Kind::Length, self.resolution.value, system)
-    }
-
-    /// A position or depth with as many decimals as the readout's step needs.
-    pub fn position(&self, length: Length) -> String {
-        let (unit, size) = match self.system {
-            UnitSystem::Metric => ("mm", 1e-3),
-            UnitSystem::Inch => ("in", 0.0254),
-        };
-        let step = self.resolution.value / size;
-        // As many decimals as the step has, or where it has no end as many as it can tell apart.
-        let decimals = (0..=6)
-            .find(|decimals| {
-                let scaled = step * 10f64.powi(*decimals);
-                (scaled - scaled.round()).abs() < 1e-6 && scaled.round() >= 1.0
-            })
-            .or_else(|| (0..=6).find(|decimals| step * 10f64.powi(*decimals) >= 0.5))
-            .unwrap_or(6) as usize;
-        let value = length.value / size;
-        // No negative zero on a dial.
-        let value = if value.abs() * 10f64.powi(decimals as i32) < 0.5 {
-            0.0
-        } else {
-            value
-        };
-        std::format!("{value:.decimals$} {unit}")
-    }
-
-    pub fn time(&self, time: Time) -> String {
-        self.load(Kind::Time, time.value)
-    }
-}
 
 impl Card {
     pub(super) fn print(&self) -> Print {
@@ -381,112 +282,6 @@ impl Card {
         notes
     }
 
-    /// Heads of the limit ledger.
-    pub(super) const LIMIT_HEADS: [&'static str; 5] =
-        ["Limit", "Value", "Bound", "Used", "Bound from"];
-
-    /// The limit ledger of a group, the most used first.
-    pub(super) fn limit_rows(&self, group: &Group) -> Vec<([String; 5], bool)> {
-        let mut limits: Vec<&Limit> = group.cut.ledger.iter().collect();
-        limits.sort_by(|a, b| b.share.total_cmp(&a.share));
-        limits
-            .into_iter()
-            .map(|limit| {
-                let mut origin = limit.origin.clone();
-                if let (true, Some(relief)) = (limit.binding, limit.relief) {
-                    origin = std::format!("{origin}. To free it: {}", relief.text(self.job.units));
-                }
-                (
-                    [
-                        words(limit.name),
-                        self.limit_value(limit, limit.value),
-                        self.limit_bound(limit),
-                        percent(limit.share),
-                        origin,
-                    ],
-                    limit.binding,
-                )
-            })
-            .collect()
-    }
-
-    /// The ledgers of all groups side by side, the most used first.
-    pub(super) fn limit_table(&self, groups: &[Group]) -> Vec<LimitRow> {
-        let mut rows: Vec<LimitRow> = Vec::new();
-        for (column, group) in groups.iter().enumerate() {
-            for limit in &group.cut.ledger {
-                let name = words(limit.name);
-                if !rows.iter().any(|row| row.name == name) {
-                    rows.push(LimitRow {
-                        name: name.clone(),
-                        cells: vec![("-".to_owned(), false); groups.len()],
-                        // What follows a semicolon stands in the row of the practice.
-                        origin: limit
-                            .origin
-                            .split(';')
-                            .next()
-                            .unwrap_or_default()
-                            .to_owned(),
-                        share: 0.0,
-                    });
-                }
-                let row = rows.iter_mut().find(|row| row.name == name);
-                if let Some(row) = row {
-                    row.share = row.share.max(limit.share);
-                    if let Some(cell) = row.cells.get_mut(column) {
-                        let text = std::format!(
-                            "{}, {}: {}",
-                            self.limit_value(limit, limit.value),
-                            self.limit_bound(limit),
-                            percent(limit.share)
-                        );
-                        *cell = (text, limit.binding);
-                    }
-                }
-            }
-        }
-        rows.sort_by(|a, b| b.share.total_cmp(&a.share));
-        rows
-    }
-
-    /// What binds each group, and the smallest change that would free it.
-    pub(super) fn binding_notes(&self, groups: &[Group]) -> Vec<String> {
-        groups
-            .iter()
-            .filter_map(|group| {
-                let limit = group.cut.binding()?;
-                let relief = limit.relief.map_or_else(String::new, |relief| {
-                    std::format!("; to free it: {}", relief.text(self.job.units))
-                });
-                Some(std::format!(
-                    "{}: {} binds at {}{relief}.",
-                    self.group_title(group),
-                    words(limit.name),
-                    percent(limit.share)
-                ))
-            })
-            .collect()
-    }
-
-    fn limit_value(&self, limit: &Limit, si: f64) -> String {
-        let print = self.print();
-        match limit.name {
-            "cutting_speed" => print.cutting_speed(quantity::si(si)),
-            "handwheel_pace" | "table_feed" => print.feed(quantity::si(si)),
-            "smallest_chip" | "largest_chip" | "deflection" => print.fine(quantity::si(si)),
-            "power" | "torque" | "clamping" => print.load(limit.kind, si),
-            _ => print.any(limit.kind, si),
-        }
-    }
-
-    fn limit_bound(&self, limit: &Limit) -> String {
-        let sign = match limit.side {
-            Side::AtMost => "max",
-            Side::AtLeast => "min",
-        };
-        std::format!("{sign} {}", self.limit_value(limit, limit.bound))
-    }
-
     /// Low, start and high of what rests on the tables.
     pub(super) fn spread_rows(&self, group: &Group) -> Vec<[String; 4]> {
         let print = self.print();
@@ -641,10 +436,6 @@ impl Card {
             })
             .collect()
     }
-}
-
-fn percent(share: f64) -> String {
-    std::format!("{:.0} %", share * 100.0)
 }
 
 fn trim(text: crate::Result<String>) -> String {

@@ -3,6 +3,8 @@
 mod content;
 mod html;
 mod json;
+mod limits;
+mod print;
 mod text;
 
 use super::job::Job;
