@@ -161,7 +161,7 @@ fn own_material(name: String, iso513: Iso513, pair: KienzlePair) -> Material {
         name,
         aliases: Vec::new(),
         iso513,
-        condition: String::new(),
+        condition: "condition not given".to_owned(),
         hardness_brinell: None,
         beyond_brinell: false,
         tensile: None,
