@@ -19,7 +19,7 @@ pub fn run(words: &[String]) -> Result<Answer> {
     let (formula, arguments) = formula_and_arguments(&given.operands)?;
     let result = Quantity {
         kind: formula.result,
-        si: formula.call(&arguments)?,
+        si: formula.call_in(&arguments, formula::units_of(&given.operands.join(" ")))?,
     };
     let unit = match given.value("--unit") {
         Some(text) => unit(result.kind, text).map_err(|error| error.within("--unit"))?,

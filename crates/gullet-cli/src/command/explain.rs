@@ -27,7 +27,10 @@ pub fn run(words: &[String]) -> Result<Answer> {
         });
     }
     let (formula, arguments) = formula_and_arguments(&given.operands)?;
-    let result = formula.call(&arguments)?;
+    let told_in = given
+        .units()
+        .unwrap_or_else(|| formula::units_of(&given.operands.join(" ")));
+    let result = formula.call_in(&arguments, told_in)?;
     let step = Step::new(formula, &arguments, result);
     Ok(if given.has("--json") {
         Answer::json(&step_json(&step, system))

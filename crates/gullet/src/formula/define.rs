@@ -6,7 +6,8 @@
 //!     meaning "Table feed of a milling cutter.";
 //!     argument_name symbol: Kind, from 0.0, "what it is";
 //!         bounds, each optional: `above x` or `from x`, then `below y` or `to y`, SI values,
-//!         written with other arguments' names where one bounds another; then `default x`
+//!         written with other arguments' names where one bounds another, angles with `PI`;
+//!         then `default x`
 //!     -> Velocity;
 //!     equation "v_f = f_z z n", r"v_f = f_z\, z\, n";
 //!     valid "range and assumptions";

@@ -98,7 +98,7 @@ pub fn explain(name: &str, arguments: &str) -> Result<Step> {
 }
 
 /// The units a text is written in: inch where it names an inch unit, else metric.
-fn units_of(text: &str) -> UnitSystem {
+pub fn units_of(text: &str) -> UnitSystem {
     const INCH_UNITS: &[&str] = &[
         "in", "ft", "thou", "lbf", "psi", "ksi", "hp", "fpm", "sfm", "ipm",
     ];

@@ -150,7 +150,9 @@ impl Library {
             .into());
         };
         let mut assumptions = Vec::new();
-        if self.publisher_rank(&default.source) > 1 {
+        // A shop's own pair has no row among the sources and needs no publisher.
+        let source = self.source(&default.source);
+        if source.is_some_and(|source| source.publisher_withheld) {
             assumptions.push(format!(
                 "the pair rests on {} alone, whose publisher is withheld",
                 default.source

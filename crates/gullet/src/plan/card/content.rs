@@ -1,5 +1,6 @@
 //! What a card says, as labels and texts in the shop's units.
 
+use super::super::job::unnamed_cutter;
 use super::print::Print;
 use super::{Card, Group};
 use crate::model::{Clamping, CutterForm, Drive, PassKind};
@@ -74,9 +75,23 @@ impl Card {
                 print.any(Kind::Angle, angle.value)
             ),
         };
+        // A name that only repeats what follows is left out.
+        let unnamed = [UnitSystem::Inch, UnitSystem::Metric].map(|units| {
+            unnamed_cutter(
+                cutter.form,
+                cutter.material,
+                cutter.diameter,
+                cutter.teeth,
+                units,
+            )
+        });
+        let name = if unnamed.contains(&cutter.name) {
+            String::new()
+        } else {
+            std::format!("{}: ", cutter.name)
+        };
         std::format!(
-            "{}: {} {} {}, {} teeth, flutes {}, stick-out {}",
-            cutter.name,
+            "{name}{} {} {}, {} teeth, flutes {}, stick-out {}",
             print.length(cutter.diameter),
             cutter.material.name(),
             form,
@@ -314,7 +329,7 @@ impl Card {
                 any(Kind::Power, spread.power.high.value),
             ),
             row(
-                "time in the cut, over tables",
+                "time in the cut, at table values",
                 print.time(spread.time.low),
                 print.time(spread.time.start),
                 print.time(spread.time.high),

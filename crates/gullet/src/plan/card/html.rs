@@ -38,6 +38,13 @@ thead th { border-bottom: 1.2pt solid #000; }
 p { margin: 0.4mm 0; }
 .steps { break-before: page; }
 .steps li { margin-bottom: 0.6mm; overflow-wrap: anywhere; }
+.crowded h1 { font-size: 13pt; }
+.crowded .setup, .crowded .rest { font-size: 7pt; }
+.crowded .big th, .crowded .big td { font-size: 13pt; padding: 0.1mm 1.2mm; }
+.crowded .big thead th { font-size: 8pt; }
+.crowded .passes td { font-size: 8.5pt; line-height: 1.05; padding: 0 1.2mm; }
+.crowded .passes td.stop { font-size: 9.5pt; }
+.crowded .limits, .crowded .small { font-size: 6pt; }
 @media screen { body { padding: 4mm; } }
 ";
 
@@ -50,11 +57,20 @@ const LOOSE_BELOW: f64 = 0.35;
 /// From how many passes on their rows are printed closer.
 const DENSE_FROM: usize = 8;
 
+/// From how many passes on the whole sheet is set smaller; a line of the title counts as two.
+const CROWDED_FROM: usize = 10;
+
+/// Letters of the title that fit on a line.
+const TITLE_LINE: usize = 48;
+
 pub(super) fn render(card: &Card, with_steps: bool) -> String {
     let mut out = String::with_capacity(16_384);
     let title = escape(&card.job.title);
+    let further_lines = card.job.title.chars().count() / TITLE_LINE;
+    let crowded = card.plan.passes.len() + 2 * further_lines > CROWDED_FROM;
+    let class = if crowded { " class=\"crowded\"" } else { "" };
     out += &format!(
-        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>Set-up card: {title}</title>\n<style>{STYLE}</style>\n</head>\n<body>\n<h1>Set-up card: {title}</h1>\n"
+        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>Set-up card: {title}</title>\n<style>{STYLE}</style>\n</head>\n<body{class}>\n<h1>Set-up card: {title}</h1>\n"
     );
     setup(&mut out, card);
     let groups = card.groups();

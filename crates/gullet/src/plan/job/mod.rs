@@ -5,6 +5,8 @@ mod read;
 mod sections;
 mod words;
 
+pub(in crate::plan) use read::unnamed_cutter;
+
 use super::document::{self, Node};
 use crate::error::Result;
 use crate::model::{Blank, Cutter, Hold, Machine, Practice};

@@ -161,7 +161,7 @@ fn own_material(name: String, iso513: Iso513, pair: KienzlePair) -> Material {
         name,
         aliases: Vec::new(),
         iso513,
-        condition: String::new(),
+        condition: "condition not given".to_owned(),
         hardness_brinell: None,
         beyond_brinell: false,
         tensile: None,
@@ -216,16 +216,9 @@ fn cutter(reader: &mut Reader<'_>, units: UnitSystem) -> Cutter {
         ));
     }
     let cutter = Cutter {
-        name: keys.name.unwrap_or_else(|| {
-            let word = match form {
-                CutterForm::Square => "square end mill",
-                CutterForm::CornerRadius(_) => "end mill with corner radius",
-                CutterForm::BallNose => "ball-nose end mill",
-                CutterForm::FaceMill(_) => "face mill",
-            };
-            let size = quantity::format(Kind::Length, diameter.value, units);
-            format!("{size} {teeth}-tooth {} {word}", material.name())
-        }),
+        name: keys
+            .name
+            .unwrap_or_else(|| unnamed_cutter(form, material, diameter, teeth, units)),
         form,
         material,
         diameter,
@@ -244,6 +237,24 @@ fn cutter(reader: &mut Reader<'_>, units: UnitSystem) -> Cutter {
     }
     reader.within("cutter", problems);
     cutter
+}
+
+/// What a cutter without a name of its own is called.
+pub(in crate::plan) fn unnamed_cutter(
+    form: CutterForm,
+    material: ToolMaterial,
+    diameter: Length,
+    teeth: u32,
+    units: UnitSystem,
+) -> String {
+    let word = match form {
+        CutterForm::Square => "square end mill",
+        CutterForm::CornerRadius(_) => "end mill with corner radius",
+        CutterForm::BallNose => "ball-nose end mill",
+        CutterForm::FaceMill(_) => "face mill",
+    };
+    let size = quantity::format(Kind::Length, diameter.value, units);
+    format!("{size} {teeth}-tooth {} {word}", material.name())
 }
 
 fn hold(reader: &mut Reader<'_>) -> Hold {
