@@ -1,7 +1,7 @@
 //! The gates, in order, each with a heading and its time.
 
 use crate::counts::Counts;
-use crate::process::{cargo, quiet, root, shown, works};
+use crate::process::{SEED, cargo, quiet, root, shown, works};
 use crate::{dependencies, render};
 use std::path::PathBuf;
 use std::process::Command;
@@ -123,6 +123,37 @@ pub fn run_all() -> bool {
     let Counts { passed, failed } = gates.counts;
     println!("\n{passed} passed, {failed} failed");
     gates.passed()
+}
+
+/// The core's tests in release, each round with a seed of its own that a failure can be found by.
+pub fn run_campaign(rounds: u64) -> bool {
+    let start = std::time::SystemTime::now()
+        .duration_since(std::time::UNIX_EPOCH)
+        .map_or(1, |time| time.as_secs());
+    let mut failed = 0;
+    for seed in (0..rounds).map(|round| start + round) {
+        println!("\n== seed {seed}");
+        let mut command = cargo(&[
+            "test",
+            "--release",
+            "--package",
+            "gullet",
+            "--lib",
+            "--tests",
+            "--locked",
+            "--quiet",
+        ]);
+        command.env(
+            SEED,
+            std::env::var(SEED).unwrap_or_else(|_| seed.to_string()),
+        );
+        if !matches!(status(command), Passed(_)) {
+            println!("seed {seed} failed: repeat it with {SEED}={seed} cargo xtask campaign 1");
+            failed += 1;
+        }
+    }
+    println!("\n{} rounds passed, {failed} failed", rounds - failed);
+    failed == 0
 }
 
 /// The page alone, from a fresh build.

@@ -1,4 +1,5 @@
-//! The one command for every gate: `cargo xtask test`; and `cargo xtask render` for the page alone.
+//! The one command for every gate: `cargo xtask test`; `cargo xtask campaign` draws anew, `cargo xtask
+//! render` prints the page alone.
 #![forbid(unsafe_code)]
 
 mod counts;
@@ -11,6 +12,8 @@ use std::process::ExitCode;
 
 const USAGE: &str =
     "cargo xtask test     run every gate: form, lints, build, tests, examples, docs, size, page
+cargo xtask campaign [ROUNDS]
+                     run the tests that draw their arguments with a new seed a round (10 rounds)
 cargo xtask render   print the card of every job to PNG and PDF in a real browser
 ";
 
@@ -19,6 +22,14 @@ fn main() -> ExitCode {
     let words: Vec<&str> = words.iter().map(String::as_str).collect();
     let done = match words.as_slice() {
         ["test"] => gates::run_all(),
+        ["campaign"] => gates::run_campaign(10),
+        ["campaign", rounds] => match rounds.parse() {
+            Ok(rounds) => gates::run_campaign(rounds),
+            Err(_) => {
+                eprint!("{USAGE}");
+                return ExitCode::from(2);
+            }
+        },
         ["render"] => gates::run_render(),
         ["help" | "--help"] => {
             print!("{USAGE}");
