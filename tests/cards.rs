@@ -172,6 +172,14 @@ fn given(job: &Job, cut: &Cut) -> Given {
             .into_iter()
             .zip(data(cut, "m_c"))
             .collect(),
+        limit_pairs: data(cut, "k_c1.1")
+            .into_iter()
+            .zip(data(cut, "m_c"))
+            .chain([(
+                one(cut, "unit power") * (0.001 / unit.chip_thickness.unwrap().value).powf(-0.2),
+                0.2,
+            )])
+            .collect(),
         unit_power: one(cut, "unit power"),
         unit_chip: unit.chip_thickness.unwrap().value,
         modulus: one(cut, "modulus of the cutter"),

@@ -25,6 +25,8 @@ pub struct Given {
     pub feeds: [f64; 3],
     pub pairs: Vec<(f64, f64)>,
     pub unit_power: f64,
+    /// The pairs that limits look at: also the unit power, carried to a chip of 1 mm.
+    pub limit_pairs: Vec<(f64, f64)>,
     pub unit_chip: f64,
     pub modulus: f64,
     pub steps: Vec<f64>,
@@ -207,7 +209,7 @@ pub fn by_hand(g: &Given) -> ByHand {
     if let Some(fastest) = g.fastest_feed {
         f_z = f_z.min(fastest / (g.z * n));
     }
-    for pair in &g.pairs {
+    for pair in &g.limit_pairs {
         let at = loads(g, n, wanted, &[*pair]);
         for share in [
             at.power / available_power,
@@ -233,7 +235,7 @@ pub fn by_hand(g: &Given) -> ByHand {
         all.iter().copied().fold(f64::INFINITY, f64::min) * q,
         all.iter().copied().fold(0.0, f64::max) * q,
     ];
-    let at = loads(g, n, f_z, &g.pairs);
+    let at = loads(g, n, f_z, &g.limit_pairs);
 
     let approach = match g.operation {
         Operation::SideMilling if g.a_e < g.d / 2.0 => (g.a_e * (g.d - g.a_e)).sqrt(),

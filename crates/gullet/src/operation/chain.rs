@@ -15,7 +15,7 @@ use crate::quantity::{
 };
 
 /// A Kienzle pair.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Pair {
     pub kc11: Pressure,
     pub exponent: Ratio,
@@ -50,6 +50,8 @@ pub(super) struct Inputs {
     pub default_pair: Pair,
     /// Every pair of the material, the default one first; repeated where there are fewer.
     pub pairs: [Pair; 3],
+    /// The pairs that limits are checked with: those of the material, and the unit power as a pair.
+    pub limit_pairs: [Pair; 4],
     pub wear_factor: Ratio,
     pub unit_power: Option<UnitPower>,
     pub motor_power: Power,
@@ -66,6 +68,29 @@ pub(super) struct Inputs {
     pub safety: Ratio,
     pub cut_length: Length,
     pub clearance: Length,
+}
+
+/// Exponent that carries a unit power to another chip thickness.
+const UNIT_POWER_EXPONENT: f64 = 0.2;
+
+impl UnitPower {
+    /// The same law as a pair: its value at a chip of 1 mm, at the cutter; without a known chip
+    /// thickness the same for every chip.
+    pub(super) fn pair(&self) -> Pair {
+        let millimetre: Length = si(1e-3);
+        let exponent = number(UNIT_POWER_EXPONENT);
+        let (kc11, exponent) = match self.chip_thickness {
+            Some(chip) => (
+                power::unit_power_at_chip::value(self.start, chip, millimetre, exponent),
+                exponent,
+            ),
+            None => (self.start, number(0.0)),
+        };
+        Pair {
+            kc11: self.drive_efficiency.map_or(kc11, |eta| eta * kc11),
+            exponent,
+        }
+    }
 }
 
 /// What does not depend on speed and feed.
@@ -276,16 +301,17 @@ impl Inputs {
 
     /// The pair with the highest specific cutting force at this chip thickness.
     pub(super) fn worst_pair(&self, h: Length) -> Pair {
-        let silent = &mut crate::formula::NoRecord;
-        let [a, b, c] = self
-            .pairs
-            .map(|pair| (pair, self.k_c(silent, pair, h, number(1.0))));
-        let worse = if b.1.value > a.1.value { b } else { a };
-        if c.1.value > worse.1.value {
-            c.0
-        } else {
-            worse.0
+        let at = |pair: Pair| {
+            self.k_c(&mut crate::formula::NoRecord, pair, h, number(1.0))
+                .value
+        };
+        let [mut worst, rest @ ..] = self.limit_pairs;
+        for pair in rest {
+            if at(pair) > at(worst) {
+                worst = pair;
+            }
         }
+        worst
     }
 }
 
@@ -318,7 +344,13 @@ pub(super) fn outcome(
     let unit_power_power = inputs.unit_power.map(|unit_power| {
         let table = unit_power.start;
         let u = match unit_power.chip_thickness {
-            Some(chip) => power::unit_power_at_chip::step(log, table, chip, mean_chip, number(0.2)),
+            Some(chip) => power::unit_power_at_chip::step(
+                log,
+                table,
+                chip,
+                mean_chip,
+                number(UNIT_POWER_EXPONENT),
+            ),
             None => table,
         };
         let given = power::cutting_power::step(log, removal_rate, u);
@@ -331,7 +363,14 @@ pub(super) fn outcome(
 
     let worst = inputs.worst_pair(mean_chip);
     log.choose(Kind::Pressure, worst.kc11.value, || {
-        "for limits the pair with the highest force, with a worn edge".to_owned()
+        let unit_power = inputs.limit_pairs.last().is_some_and(|last| *last == worst)
+            && !inputs.pairs.contains(&worst);
+        if unit_power {
+            "for limits the unit power, here the higher method, as k_c1.1 at a chip of 1 mm, with a worn edge"
+        } else {
+            "for limits the pair with the highest force, with a worn edge"
+        }
+        .to_owned()
     });
     let k_limit = inputs.k_c(log, worst, mean_chip, inputs.wear_factor);
     let limit_power = power::cutting_power::step(log, removal_rate, k_limit);

@@ -127,6 +127,19 @@ pub(super) fn inputs(setup: &Setup, pass: &Pass, tables: &Tables) -> Inputs {
     for (slot, pair) in pairs.iter_mut().skip(1).zip(&tables.kienzle.others) {
         *slot = Pair::of(pair);
     }
+    let unit_power = tables
+        .unit_power
+        .as_ref()
+        .map(|unit_power| chain::UnitPower {
+            start: unit_power.range.start,
+            chip_thickness: unit_power.chip_thickness,
+            drive_efficiency: match unit_power.measured_at {
+                MeasuredAt::Motor { efficiency } => Some(efficiency.map_or(machine.efficiency, si)),
+                _ => None,
+            },
+        });
+    let [a, b, c] = pairs;
+    let limit_pairs = [a, b, c, unit_power.map_or(a, |known| known.pair())];
     // A face mill's body is solid: its arbor bends, not a fluted length.
     let flute_length = match cutter.form {
         CutterForm::FaceMill(_) => zero,
@@ -149,19 +162,8 @@ pub(super) fn inputs(setup: &Setup, pass: &Pass, tables: &Tables) -> Inputs {
         default_pair,
         pairs,
         wear_factor: practice.wear_factor,
-        unit_power: tables
-            .unit_power
-            .as_ref()
-            .map(|unit_power| chain::UnitPower {
-                start: unit_power.range.start,
-                chip_thickness: unit_power.chip_thickness,
-                drive_efficiency: match unit_power.measured_at {
-                    MeasuredAt::Motor { efficiency } => {
-                        Some(efficiency.map_or(machine.efficiency, si))
-                    }
-                    _ => None,
-                },
-            }),
+        limit_pairs,
+        unit_power,
         motor_power: machine.motor_power,
         efficiency: machine.efficiency,
         power_share: practice.power_share,

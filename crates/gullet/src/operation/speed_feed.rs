@@ -242,10 +242,13 @@ impl Solver<'_> {
         let clamping = clamping_force(&mut NoRecord, &self.setup.hold.clamping);
         let deflection = self.setup.practice.deflection(self.pass.kind);
         let torque_first = self.torque_first(speed);
-        let known = 1 + self.tables.kienzle.others.len();
-        for pair in self.inputs.pairs.into_iter().take(known) {
+        for (index, pair) in self.inputs.limit_pairs.into_iter().enumerate() {
+            // Places without a pair of their own repeat the default one.
+            if index > 0 && pair == self.inputs.default_pair {
+                continue;
+            }
             let inputs = Inputs {
-                pairs: [pair; 3],
+                limit_pairs: [pair; 4],
                 ..*self.inputs
             };
             let at = chain::outcome(&mut NoRecord, &inputs, geometry, speed, feed);
