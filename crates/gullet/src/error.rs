@@ -197,6 +197,12 @@ impl Error {
         }
     }
 
+    /// This error with the problems of another one after its own.
+    pub fn and(mut self, other: Error) -> Error {
+        self.problems.extend(other.problems);
+        self
+    }
+
     /// The problems themselves.
     pub fn into_problems(self) -> Vec<Problem> {
         self.problems

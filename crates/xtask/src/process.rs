@@ -1,14 +1,16 @@
 //! Other programs: run with their output shown and kept, or quietly within a time.
 
 use std::io::{BufRead, BufReader, Read, Write};
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 
 /// The root of the repository.
 pub fn root() -> PathBuf {
-    let own = Path::new(env!("CARGO_MANIFEST_DIR"));
-    own.ancestors().nth(2).unwrap_or(own).to_path_buf()
+    // Cargo names the folder at run time: a program built elsewhere must not judge that other tree.
+    let own = std::env::var_os("CARGO_MANIFEST_DIR")
+        .map_or_else(|| PathBuf::from(env!("CARGO_MANIFEST_DIR")), PathBuf::from);
+    own.ancestors().nth(2).unwrap_or(&own).to_path_buf()
 }
 
 /// A command of the cargo that runs this program, at the root of the repository.

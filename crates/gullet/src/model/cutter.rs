@@ -78,7 +78,12 @@ impl Cutter {
 
     /// Every problem of the fields; empty where the cutter can be computed with.
     pub fn problems(&self) -> Vec<Problem> {
-        let mut check = Check::new();
+        self.problems_in(UnitSystem::Metric)
+    }
+
+    /// As [`Self::problems`], with the numbers in a shop's units.
+    pub fn problems_in(&self, units: UnitSystem) -> Vec<Problem> {
+        let mut check = Check::new(units);
         let d = self.diameter.value;
         let length = Kind::Length;
         let right_angle = core::f64::consts::FRAC_PI_2;
@@ -179,7 +184,7 @@ impl Cutter {
             ),
             CutterForm::Square | CutterForm::BallNose => {}
         }
-        let show = |x: Length| quantity::format(length, x.value, UnitSystem::Metric);
+        let show = |x: Length| quantity::format(length, x.value, units);
         check.agree(
             self.flute_length.value <= self.stick_out.value * (1.0 + 1e-12),
             "stick_out",

@@ -2,7 +2,7 @@
 
 use super::{Check, HUGE};
 use crate::error::Problem;
-use crate::quantity::{Force, Kind, Length, Ratio, Torque};
+use crate::quantity::{Force, Kind, Length, Ratio, Torque, UnitSystem};
 
 /// How hard the vise clamps.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -65,7 +65,12 @@ impl Hold {
 
     /// Every problem of the fields.
     pub fn problems(&self) -> Vec<Problem> {
-        let mut check = Check::new();
+        self.problems_in(UnitSystem::Metric)
+    }
+
+    /// As [`Self::problems`], with the numbers in a shop's units.
+    pub fn problems_in(&self, units: UnitSystem) -> Vec<Problem> {
+        let mut check = Check::new(units);
         match self.clamping {
             Clamping::Force(force) => check.range(
                 "clamping_force",
@@ -157,7 +162,12 @@ impl Hold {
 impl Blank {
     /// Every problem of the fields.
     pub fn problems(&self) -> Vec<Problem> {
-        let mut check = Check::new();
+        self.problems_in(UnitSystem::Metric)
+    }
+
+    /// As [`Self::problems`], with the numbers in a shop's units.
+    pub fn problems_in(&self, units: UnitSystem) -> Vec<Problem> {
+        let mut check = Check::new(units);
         for (name, value) in [
             ("length", self.length),
             ("width", self.width),

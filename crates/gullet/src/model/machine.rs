@@ -3,7 +3,7 @@
 use super::{Check, HUGE};
 use crate::error::{Code, Problem};
 use crate::quantity::{
-    Acceleration, Kind, Length, Power, Ratio, RotationalSpeed, Torque, Velocity, si,
+    Acceleration, Kind, Length, Power, Ratio, RotationalSpeed, Torque, UnitSystem, Velocity, si,
 };
 
 /// Spindle speeds that can be set.
@@ -119,7 +119,12 @@ impl Machine {
 
     /// Every problem of the fields; empty where the machine can be computed with.
     pub fn problems(&self) -> Vec<Problem> {
-        let mut check = Check::new();
+        self.problems_in(UnitSystem::Metric)
+    }
+
+    /// As [`Self::problems`], with the numbers in a shop's units.
+    pub fn problems_in(&self, units: UnitSystem) -> Vec<Problem> {
+        let mut check = Check::new(units);
         let speed = Kind::RotationalSpeed;
         match &self.drive {
             Drive::Continuous { lowest, highest } => {

@@ -17,12 +17,14 @@ use crate::quantity::{self, Kind, UnitSystem};
 /// Collects the problems of a model's fields; every field is looked at.
 pub(crate) struct Check {
     problems: Vec<Problem>,
+    units: UnitSystem,
 }
 
 impl Check {
-    pub(crate) fn new() -> Check {
+    pub(crate) fn new(units: UnitSystem) -> Check {
         Check {
             problems: Vec::new(),
+            units,
         }
     }
 
@@ -44,7 +46,7 @@ impl Check {
         if inside {
             return;
         }
-        let show = |x: f64| quantity::format(kind, x, UnitSystem::Metric);
+        let show = |x: f64| quantity::format(kind, x, self.units);
         let mut admissible = format!(
             "{} {}",
             if inclusive { "at least" } else { "above" },

@@ -5,7 +5,7 @@
 
 use super::Check;
 use crate::error::{Problem, Result, unknown_name};
-use crate::quantity::{Kind, Length, Ratio, RotationalSpeed, Time, si};
+use crate::quantity::{Kind, Length, Ratio, RotationalSpeed, Time, UnitSystem, si};
 use crate::table::Iso513;
 
 /// Which value of a table's range a cut starts from.
@@ -243,7 +243,12 @@ impl Practice {
 
     /// Every problem of the fields.
     pub fn problems(&self) -> Vec<Problem> {
-        let mut check = Check::new();
+        self.problems_in(UnitSystem::Metric)
+    }
+
+    /// As [`Self::problems`], with the numbers in a shop's units.
+    pub fn problems_in(&self, units: UnitSystem) -> Vec<Problem> {
+        let mut check = Check::new(units);
         let ratio = Kind::Ratio;
         let length = Kind::Length;
         for (name, value, low, high) in [

@@ -241,6 +241,16 @@ pub(super) fn geometry(log: &mut impl Log, inputs: &Inputs, effective: Length) -
 }
 
 impl Inputs {
+    /// Width of the cut: of a slot with a round end what the end cuts at this depth.
+    fn width(&self, geometry: &Geometry) -> Length {
+        match (self.operation, self.form) {
+            (Operation::Slotting, CutterForm::BallNose | CutterForm::CornerRadius(_)) => {
+                geometry.effective_diameter
+            }
+            _ => self.radial_depth,
+        }
+    }
+
     fn symmetric(&self) -> bool {
         (self.edge_low.value + self.edge_high.value).abs() <= 1e-9 * self.diameter.value
     }
@@ -332,7 +342,7 @@ pub(super) fn outcome(
     let removal_rate = removal::milling_removal_rate::step(
         log,
         inputs.axial_depth,
-        inputs.radial_depth,
+        inputs.width(geometry),
         table_feed,
     );
 
@@ -477,6 +487,9 @@ fn roughness(log: &mut impl Log, inputs: &Inputs, f: Length) -> Option<Length> {
             if f.value > inputs.diameter.value {
                 return None;
             }
+            log.choose(Kind::Length, f.value, || {
+                "for the feed marks the feed per revolution in the place of f_z: with run-out one tooth leaves the mark".to_owned()
+            });
             let height = finish::feed_mark_height::step(log, f, inputs.diameter);
             Some(finish::feed_mark_mean_roughness::step(log, height))
         }

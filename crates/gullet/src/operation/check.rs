@@ -4,16 +4,17 @@ use super::cut::{Cut, WorkedStep};
 use super::request::{Operation, Pass, Setup};
 use crate::error::{Code, Error, Problem, Result};
 use crate::model::CutterForm;
-use crate::quantity::{self, Kind, Length, UnitSystem};
+use crate::quantity::{self, Kind, Length, UnitSystem, si};
 
 /// Every problem of the set-up and the pass, at once.
 pub(super) fn check(setup: &Setup, pass: &Pass) -> Result<()> {
+    let units = setup.units;
     let mut problems = Vec::new();
     for (section, found) in [
-        ("cutter", setup.cutter.problems()),
-        ("machine", setup.machine.problems()),
-        ("hold", setup.hold.problems()),
-        ("practice", setup.practice.problems()),
+        ("cutter", setup.cutter.problems_in(setup.units)),
+        ("machine", setup.machine.problems_in(setup.units)),
+        ("hold", setup.hold.problems_in(setup.units)),
+        ("practice", setup.practice.problems_in(setup.units)),
     ] {
         problems.extend(found.into_iter().map(|problem| problem.within(section)));
     }
@@ -27,38 +28,44 @@ pub(super) fn check(setup: &Setup, pass: &Pass) -> Result<()> {
         ));
     }
     let d = setup.cutter.diameter;
-    positive(&mut problems, "part_height", setup.part_height);
-    positive(&mut problems, "cut.axial_depth", pass.axial_depth);
-    positive(&mut problems, "cut.radial_depth", pass.radial_depth);
-    positive(&mut problems, "cut.length", pass.length);
+    positive(&mut problems, units, "part_height", setup.part_height);
+    positive(&mut problems, units, "cut.axial_depth", pass.axial_depth);
+    positive(&mut problems, units, "cut.radial_depth", pass.radial_depth);
+    positive(&mut problems, units, "cut.length", pass.length);
     if pass.operation == Operation::SideMilling && pass.radial_depth.value > d.value * (1.0 + 1e-12)
     {
         problems.push(range(
+            units,
             "cut.radial_depth",
             pass.radial_depth,
-            format!("at most the cutter's diameter = {}", show(d)),
+            format!("at most the cutter's diameter = {}", show(units, d)),
             "take it in more passes or with a larger cutter",
         ));
     }
     if pass.axial_depth.value > setup.cutter.flute_length.value * (1.0 + 1e-12) {
         problems.push(range(
+            units,
             "cut.axial_depth",
             pass.axial_depth,
             format!(
                 "at most the cutter's flute length = {}",
-                show(setup.cutter.flute_length)
+                show(units, setup.cutter.flute_length)
             ),
             "take it in more passes or with longer flutes: the shank would rub",
         ));
     }
     face(&mut problems, setup, pass);
     if let Some(feed) = pass.feed_per_tooth {
-        positive(&mut problems, "cut.feed_per_tooth", feed);
+        positive(&mut problems, units, "cut.feed_per_tooth", feed);
         if feed.value > d.value / 2.0 {
             problems.push(range(
+                units,
                 "cut.feed_per_tooth",
                 feed,
-                format!("at most half the cutter's diameter = {}", show(d / 2.0)),
+                format!(
+                    "at most half the cutter's diameter = {}",
+                    show(units, d / 2.0)
+                ),
                 "a feed per tooth is a small part of the diameter",
             ));
         }
@@ -74,18 +81,19 @@ pub(super) fn check(setup: &Setup, pass: &Pass) -> Result<()> {
         problems.push(Problem::new(
             code,
             "cut.spindle_speed",
-            quantity::format(Kind::RotationalSpeed, speed.value, UnitSystem::Metric),
+            quantity::format(Kind::RotationalSpeed, speed.value, units),
             "above 0 rpm",
             "leave it out to take the table's speed",
         ));
     }
     if let Some(roughness) = pass.mean_roughness {
-        positive(&mut problems, "cut.mean_roughness", roughness);
+        positive(&mut problems, units, "cut.mean_roughness", roughness);
         if roughness.value > 1e-3 {
             problems.push(range(
+                units,
                 "cut.mean_roughness",
                 roughness,
-                "at most 1 mm".to_owned(),
+                format!("at most {}", show(units, si(1e-3))),
                 "write a mean roughness such as 3.2 um or 125 uin",
             ));
         }
@@ -94,6 +102,7 @@ pub(super) fn check(setup: &Setup, pass: &Pass) -> Result<()> {
 }
 
 fn face(problems: &mut Vec<Problem>, setup: &Setup, pass: &Pass) {
+    let units = setup.units;
     let d = setup.cutter.diameter;
     if pass.operation != Operation::FaceMilling {
         return;
@@ -101,9 +110,10 @@ fn face(problems: &mut Vec<Problem>, setup: &Setup, pass: &Pass) {
     let reach = (pass.radial_depth + d) / 2.0;
     if !pass.offset.value.is_finite() || pass.offset.value.abs() >= reach.value {
         problems.push(range(
+            units,
             "cut.offset",
             pass.offset,
-            format!("between {} and {}", show(-reach), show(reach)),
+            format!("between {} and {}", show(units, -reach), show(units, reach)),
             "the cutter would miss the work: the offset runs from the cutter's axis to the middle of the work",
         ));
     }
@@ -118,25 +128,36 @@ fn face(problems: &mut Vec<Problem>, setup: &Setup, pass: &Pass) {
     }
 }
 
-fn show(length: Length) -> String {
-    quantity::format(Kind::Length, length.value, UnitSystem::Metric)
+fn show(units: UnitSystem, length: Length) -> String {
+    quantity::format(Kind::Length, length.value, units)
 }
 
-fn range(name: &str, value: Length, admissible: String, remedy: &str) -> Problem {
+fn range(
+    units: UnitSystem,
+    name: &str,
+    value: Length,
+    admissible: String,
+    remedy: &str,
+) -> Problem {
     let code = if value.value.is_finite() {
         Code::OutOfRange
     } else {
         Code::NotFinite
     };
-    Problem::new(code, name, show(value), admissible, remedy)
+    Problem::new(code, name, show(units, value), admissible, remedy)
 }
 
-fn positive(problems: &mut Vec<Problem>, name: &str, value: Length) {
+fn positive(problems: &mut Vec<Problem>, units: UnitSystem, name: &str, value: Length) {
     if !(value.value > 0.0 && value.value <= 1e4) {
         problems.push(range(
+            units,
             name,
             value,
-            "above 0 mm, at most 10 km".to_owned(),
+            format!(
+                "above {}, at most {}",
+                show(units, si(0.0)),
+                show(units, si(1e4))
+            ),
             "give it as a length",
         ));
     }
@@ -156,19 +177,8 @@ pub(super) fn check_chain(steps: &[WorkedStep]) -> Result<()> {
 
 /// Everything the cut returns is a number: an overflow between checked formulas is an error.
 pub(super) fn check_finite(cut: &Cut) -> Result<()> {
-    let s = &cut.settings;
-    let c = &cut.consequences;
     let spread = &cut.spread;
-    let fields = [
-        ("wanted_speed", s.wanted_speed.value),
-        ("spindle_speed", s.spindle_speed.value),
-        ("table_feed", s.table_feed.value),
-        ("handwheel_rate", s.handwheel_rate.map_or(0.0, |x| x.value)),
-        ("time_per_inch", s.time_per_inch.value),
-        ("time_per_10_mm", s.time_per_10_mm.value),
-        ("clamping_needed", c.clamping_needed.value),
-        ("clamping_force", c.clamping_force.value),
-        ("mean_roughness", c.mean_roughness.map_or(0.0, |x| x.value)),
+    let ends = [
         ("cutting_speed", spread.cutting_speed.high.value),
         ("feed_per_tooth", spread.feed_per_tooth.high.value),
         ("force", spread.force.high.value),
@@ -176,12 +186,18 @@ pub(super) fn check_finite(cut: &Cut) -> Result<()> {
         ("time", spread.time.high.value),
         ("time", spread.time.low.value),
     ];
+    let fields = cut
+        .settings
+        .fields()
+        .into_iter()
+        .chain(cut.consequences.fields())
+        .filter_map(|field| Some((field.name, field.value?)))
+        .chain(ends);
     let limits = cut
         .ledger
         .iter()
         .flat_map(|limit| [(limit.name, limit.value), (limit.name, limit.bound)]);
     let problems = fields
-        .into_iter()
         .chain(limits)
         .filter(|(_, value)| !value.is_finite())
         .map(|(name, value)| {

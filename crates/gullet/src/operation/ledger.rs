@@ -59,11 +59,14 @@ pub(super) fn ledger(
     chips(solver, candidate, outcome, &mut limits);
     loads(solver, candidate.speed, outcome, &mut limits);
     hold_and_shop(solver, &mut limits);
+    // What no setting of this cut moves only binds where it is exceeded.
+    let free = |limit: &Limit| limit.exceeded() || !FIXED.contains(&limit.name);
     let most = limits
         .iter()
+        .filter(|limit| free(limit))
         .fold(0.0, |most: f64, limit| most.max(limit.share));
     // Of limits used to the same share, the one that holds the feed binds, else the first.
-    let nearest = |limit: &Limit| limit.share >= most * (1.0 - 1e-9);
+    let nearest = |limit: &Limit| free(limit) && limit.share >= most * (1.0 - 1e-9);
     let holding = limits
         .iter()
         .position(|limit| nearest(limit) && Some(limit.name) == candidate.held_by);
@@ -73,6 +76,9 @@ pub(super) fn ledger(
     }
     limits
 }
+
+/// Limits of the set-up that speed, feed and depth leave as they are.
+const FIXED: &[&str] = &["stick_out", "grip"];
 
 /// The loads that axial depth relieves.
 const LOADS: &[&str] = &["power", "torque", "deflection", "clamping"];
@@ -254,7 +260,16 @@ fn chips(solver: &Solver, candidate: &Candidate, outcome: &Outcome, limits: &mut
                 lowest.value,
                 format!("machine: {}", solver.setup.machine.name),
             )
-            .freed_if_exceeded("spindle speed", rotation, faster.value),
+            .freed_if_exceeded(
+                "spindle speed",
+                rotation,
+                // No advice to run faster than the machine can.
+                if faster.value <= solver.setup.machine.speed_range().1.value {
+                    faster.value
+                } else {
+                    f64::NAN
+                },
+            ),
         );
     }
     let practice = solver.setup.practice;

@@ -122,7 +122,7 @@ impl Solver<'_> {
             .ledger
             .iter()
             .filter(|limit| limit.exceeded())
-            .map(exceeded_problem)
+            .map(|limit| exceeded_problem(limit, self.setup.units))
             .collect();
         Error::unless_empty(exceeded, cut)
     }
@@ -162,7 +162,7 @@ impl Solver<'_> {
         for adjustment in &adjustments {
             warnings.push(Warning {
                 code: WarningCode::Lowered,
-                text: adjustment.text(UnitSystem::Metric),
+                text: adjustment.text(self.setup.units),
             });
         }
         self.doubts(outcome, &mut warnings);
@@ -213,7 +213,7 @@ pub(super) fn clamping_force(log: &mut impl Log, clamping: &Clamping) -> Force {
 }
 
 /// A limit of the ledger that nothing which may be lowered can meet.
-pub(super) fn exceeded_problem(limit: &Limit) -> Problem {
+pub(super) fn exceeded_problem(limit: &Limit, units: UnitSystem) -> Problem {
     let remedy = limit.relief.map_or_else(
         || {
             "lowering feed and speed does not help: another cutter, machine or hold is needed"
@@ -222,24 +222,32 @@ pub(super) fn exceeded_problem(limit: &Limit) -> Problem {
         |relief| {
             format!(
                 "lowering feed and speed does not help: change the {}",
-                relief.text(UnitSystem::Metric)
+                relief.text(units)
             )
         },
     );
-    let mut problem = limit_exceeded(limit.name, limit.kind, limit.value, limit.bound, &remedy);
+    let mut problem = limit_exceeded(
+        units,
+        limit.name,
+        limit.kind,
+        limit.value,
+        limit.bound,
+        &remedy,
+    );
     problem.admissible = format!("{} ({})", problem.admissible, limit.origin);
     problem
 }
 
 /// A limit that is exceeded and cannot be met by lowering feed or speed.
 pub(super) fn limit_exceeded(
+    units: UnitSystem,
     name: &str,
     kind: Kind,
     value: f64,
     bound: f64,
     remedy: &str,
 ) -> Problem {
-    let show = |x: f64| crate::quantity::format(kind, x, UnitSystem::Metric);
+    let show = |x: f64| crate::quantity::format(kind, x, units);
     Problem::new(
         Code::LimitExceeded,
         name,

@@ -1,7 +1,7 @@
 //! What an operation is asked for: the set-up, and one pass of the cut.
 
 use crate::model::{Cutter, Direction, Hold, Machine, PassKind, Practice};
-use crate::quantity::{Length, RotationalSpeed};
+use crate::quantity::{Length, RotationalSpeed, UnitSystem};
 use crate::table::{Library, Material};
 
 /// The milling operations.
@@ -50,6 +50,8 @@ pub struct Setup<'a> {
     pub practice: &'a Practice,
     /// Height of the part along the spindle axis, for the grip.
     pub part_height: Length,
+    /// Units that errors and warnings are told in.
+    pub units: UnitSystem,
 }
 
 /// One pass.

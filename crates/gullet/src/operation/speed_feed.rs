@@ -81,6 +81,7 @@ impl Solver<'_> {
                 let cap = self.setup.cutter.maximum_speed.unwrap_or(lowest);
                 if lowest.value > cap.value * (1.0 + 1e-9) {
                     return Err(limit_exceeded(
+                        self.setup.units,
                         "cutter_speed",
                         Kind::RotationalSpeed,
                         lowest.value,
@@ -333,7 +334,7 @@ impl Solver<'_> {
         })
         .map_or_else(
             || no_data("smallest_chip"),
-            |limit| exceeded_problem(&limit),
+            |limit| exceeded_problem(&limit, self.setup.units),
         )
     }
 
@@ -365,7 +366,10 @@ impl Solver<'_> {
             return Err(ledger::ledger(self, geometry, candidate, &at)
                 .iter()
                 .find(|limit| limit.name == "table_feed_lowest")
-                .map_or_else(|| no_data("table_feed_lowest"), exceeded_problem)
+                .map_or_else(
+                    || no_data("table_feed_lowest"),
+                    |limit| exceeded_problem(limit, self.setup.units),
+                )
                 .into());
         };
         if real.value < wanted.value * (1.0 - 1e-9) {

@@ -7,7 +7,7 @@ use crate::error::{Code, Error, Problem, Result};
 use crate::formula::time;
 use crate::model::{Direction, PassKind};
 use crate::operation::{Cut, Lowering, Operation, Pass, Setup, Warning, WarningCode, mill};
-use crate::quantity::{self, Kind, Length, Time, UnitSystem, Velocity, si};
+use crate::quantity::{self, Kind, Length, Time, Velocity, si};
 use crate::table::Library;
 
 /// A pass of a plan.
@@ -152,6 +152,7 @@ impl Job {
             hold: &self.hold,
             practice: &self.practice,
             part_height: self.blank.height,
+            units: self.units,
         }
     }
 
@@ -197,17 +198,17 @@ impl Job {
 fn check(job: &Job) -> Result<()> {
     let mut problems = Vec::new();
     for (section, found) in [
-        ("cutter", job.cutter.problems()),
-        ("machine", job.machine.problems()),
-        ("hold", job.hold.problems()),
-        ("practice", job.practice.problems()),
-        ("blank", job.blank.problems()),
+        ("cutter", job.cutter.problems_in(job.units)),
+        ("machine", job.machine.problems_in(job.units)),
+        ("hold", job.hold.problems_in(job.units)),
+        ("practice", job.practice.problems_in(job.units)),
+        ("blank", job.blank.problems_in(job.units)),
     ] {
         problems.extend(found.into_iter().map(|problem| problem.within(section)));
     }
     let start = job.readout_start;
     if !start.value.is_finite() || start.value.abs() > MOST_READOUT {
-        let show = |x: f64| quantity::format(Kind::Length, x, UnitSystem::Metric);
+        let show = |x: f64| quantity::format(Kind::Length, x, job.units);
         problems.push(Problem::new(
             if start.value.is_finite() {
                 Code::OutOfRange
@@ -232,12 +233,16 @@ fn stock(job: &Job) -> Result<Length> {
             if left.value > 0.0 && target.value > 0.0 {
                 return Ok(left);
             }
-            let show = |x: Length| quantity::format(Kind::Length, x.value, UnitSystem::Metric);
+            let show = |x: Length| quantity::format(Kind::Length, x.value, job.units);
             Err(Problem::new(
                 Code::Inconsistent,
                 "cut.final",
                 show(target),
-                format!("above 0 mm and below measured = {}", show(measured)),
+                format!(
+                    "above {} and below measured = {}",
+                    show(si(0.0)),
+                    show(measured)
+                ),
                 "measure again: there is nothing to remove, or too much was removed already",
             )
             .into())
@@ -300,12 +305,18 @@ impl Planner<'_> {
             self.job.strategy,
         )
         .map_err(|error| {
-            let limit = if largest_finish < smallest {
-                &finish_limit
+            let (kind, limit, largest) = if largest_finish < smallest {
+                (PassKind::Finishing, &finish_limit, largest_finish)
             } else {
-                &rough_limit
+                (PassKind::Roughing, &rough_limit, largest_rough)
             };
-            with_limit(error, limit)
+            let error = with_limit(error, limit);
+            // Where not even the thinnest pass can be cut, its own error says by how much and why.
+            let depth = passes::length_of(smallest, self.resolution);
+            match mill(&self.setup, &self.job.pass(kind, depth), Lowering::Allowed) {
+                Err(why) if largest < smallest => error.and(why),
+                _ => error,
+            }
         })?;
         let mut planned = Vec::new();
         let mut left = self.total;

@@ -198,7 +198,8 @@ impl Card {
             "Width across axis",
             match cut.pass.operation {
                 Operation::SideMilling => print.position(cut.pass.radial_depth),
-                _ => print.length(cut.pass.radial_depth),
+                Operation::Slotting => print.length(c.effective_diameter),
+                Operation::FaceMilling => print.length(cut.pass.radial_depth),
             },
         ));
         rows.push(("Largest chip", print.fine(c.max_chip_thickness)));

@@ -90,9 +90,10 @@ impl Card {
             .iter()
             .filter_map(|group| {
                 let limit = group.cut.binding()?;
-                let relief = limit.relief.map_or_else(String::new, |relief| {
-                    std::format!("; to free it: {}", relief.text(self.job.units))
-                });
+                let relief = limit.relief.map_or_else(
+                    || " and holds nothing back".to_owned(),
+                    |relief| std::format!("; to free it: {}", relief.text(self.job.units)),
+                );
                 Some(std::format!(
                     "{}: {} binds at {}{relief}.",
                     self.group_title(group),

@@ -4,10 +4,10 @@ use super::super::document::Reader;
 use super::sections::{MachineKeys, PracticeKeys};
 use crate::error::{Code, Problem};
 use crate::model::{Drive, Feed, Machine, Practice, Readout};
-use crate::quantity::si;
+use crate::quantity::{UnitSystem, si};
 
 /// The machine of a job.
-pub(super) fn machine(reader: &mut Reader<'_>) -> Machine {
+pub(super) fn machine(reader: &mut Reader<'_>, units: UnitSystem) -> Machine {
     let keys: MachineKeys = reader.section();
     let base = keys.base.and_then(|base| Machine::builtin(base.0).ok());
     let changed = reader
@@ -62,7 +62,7 @@ pub(super) fn machine(reader: &mut Reader<'_>) -> Machine {
         .readout_resolution
         .map(|resolution| Readout { resolution });
     machine.readout = readout.or(machine.readout);
-    reader.within("machine", machine.problems());
+    reader.within("machine", machine.problems_in(units));
     machine
 }
 
@@ -125,7 +125,7 @@ fn stand_in() -> Machine {
 }
 
 /// The practice of a job; the reader admits only bases that exist.
-pub(super) fn practice(reader: &mut Reader<'_>) -> Option<Practice> {
+pub(super) fn practice(reader: &mut Reader<'_>, units: UnitSystem) -> Option<Practice> {
     let keys: PracticeKeys = reader.section();
     let changed = reader
         .given_in("practice", &["base", "name", "origin"])
@@ -172,6 +172,6 @@ pub(super) fn practice(reader: &mut Reader<'_>) -> Option<Practice> {
     ] {
         replace(field, given.map(|ratio| ratio.value));
     }
-    reader.within("practice", practice.problems());
+    reader.within("practice", practice.problems_in(units));
     Some(practice)
 }

@@ -19,12 +19,12 @@ pub(super) fn job(root: &Node, library: &Library) -> Result<Job> {
     let mut reader = Reader::open(root, SECTIONS)?;
     let head: HeadKeys = reader.section();
     let material = material(&mut reader, library);
-    let blank = blank(&mut reader);
     let units = head.units.unwrap_or(UnitSystem::Metric);
+    let blank = blank(&mut reader, units);
     let cutter = cutter(&mut reader, units);
-    let machine = machine(&mut reader);
-    let hold = hold(&mut reader);
-    let practice = practice(&mut reader);
+    let machine = machine(&mut reader, units);
+    let hold = hold(&mut reader, units);
+    let practice = practice(&mut reader, units);
     let cut: CutKeys = reader.section();
     cut_problems(&mut reader, units, &cut, &blank, &hold);
     hold_problems(&mut reader, units, &blank, &hold);
@@ -75,7 +75,8 @@ fn material(reader: &mut Reader<'_>, library: &Library) -> Option<Material> {
     if let Some(id) = &keys.id {
         return of_tables(reader, library, "material.id", id).cloned();
     }
-    let mut check = Check::new();
+    // Tables print the pair in metric units.
+    let mut check = Check::new(UnitSystem::Metric);
     if let Some(kc11) = keys.kc11 {
         check.range(
             "kc11",
@@ -178,7 +179,7 @@ fn own_material(name: String, iso513: Iso513, pair: KienzlePair) -> Material {
     }
 }
 
-fn blank(reader: &mut Reader<'_>) -> Blank {
+fn blank(reader: &mut Reader<'_>, units: UnitSystem) -> Blank {
     let keys: BlankKeys = reader.section();
     let largest = si(100.0);
     let blank = Blank {
@@ -186,7 +187,7 @@ fn blank(reader: &mut Reader<'_>) -> Blank {
         width: keys.width.unwrap_or(largest),
         height: keys.height.unwrap_or(largest),
     };
-    reader.within("blank", blank.problems());
+    reader.within("blank", blank.problems_in(units));
     blank
 }
 
@@ -231,7 +232,7 @@ fn cutter(reader: &mut Reader<'_>, units: UnitSystem) -> Cutter {
         centre_cutting: keys.centre_cutting.unwrap_or(false),
         maximum_speed: keys.maximum_speed,
     };
-    let mut problems = cutter.problems();
+    let mut problems = cutter.problems_in(units);
     if !reader.gives("cutter.shank_diameter") {
         problems.retain(|problem| problem.parameter != "shank_diameter");
     }
@@ -257,7 +258,7 @@ pub(in crate::plan) fn unnamed_cutter(
     format!("{size} {teeth}-tooth {} {word}", material.name())
 }
 
-fn hold(reader: &mut Reader<'_>) -> Hold {
+fn hold(reader: &mut Reader<'_>, units: UnitSystem) -> Hold {
     let keys: HoldKeys = reader.section();
     let screw = reader.gives("hold.handle_torque")
         || reader.gives("hold.screw_lead")
@@ -280,7 +281,7 @@ fn hold(reader: &mut Reader<'_>) -> Hold {
         parallels: keys.parallels.unwrap_or_default(),
         feed_across_jaws: keys.feed == Some(Along::AcrossJaws),
     };
-    reader.within("hold", hold.problems());
+    reader.within("hold", hold.problems_in(units));
     hold
 }
 
@@ -336,7 +337,7 @@ fn cut_problems(
     blank: &Blank,
     hold: &Hold,
 ) {
-    let mut check = Check::new();
+    let mut check = Check::new(units);
     for (name, value) in [
         ("remove", cut.remove),
         ("measured", cut.measured),
