@@ -7,8 +7,8 @@ use crate::formula::{
     chip, deflection, diameter, engagement, finish, force, holding, power, practice, removal,
     rotation, time,
 };
-use crate::model::{CutterForm, Direction};
-use crate::quantity::math::{max, number};
+use crate::model::{Cutter, CutterForm, Direction};
+use crate::quantity::math::{asin, max, number};
 use crate::quantity::{
     Angle, Force, Kind, Length, Power, Pressure, Ratio, RotationalSpeed, Time, Torque, Velocity,
     VolumeRate, si,
@@ -140,6 +140,25 @@ const NO_RAKE: Angle = Angle {
     value: 0.0,
 };
 
+/// Whether the cut lies within the round part of the edge.
+fn within_round_edge(corner_radius: Length, axial_depth: Length) -> bool {
+    axial_depth.value < corner_radius.value
+}
+
+/// Cutting-edge angle that forces are computed with: the cutter's own, or within a round edge that
+/// of the straight edge with the same length and the same chip area.
+pub(super) fn edge_angle(cutter: &Cutter, axial_depth: Length) -> Angle {
+    let radius = cutter.corner_radius();
+    if within_round_edge(radius, axial_depth) {
+        asin(chip::round_edge_mean_thickness_ratio::value(
+            2.0 * radius,
+            axial_depth,
+        ))
+    } else {
+        cutter.cutting_edge_angle()
+    }
+}
+
 /// Diameter that cuts at the depth of the pass.
 pub(super) fn effective_diameter(log: &mut impl Log, inputs: &Inputs) -> Length {
     match inputs.form {
@@ -214,6 +233,16 @@ pub(super) fn geometry(log: &mut impl Log, inputs: &Inputs, effective: Length) -
             (entry, exit, arc, sine, approach)
         }
     };
+    if within_round_edge(inputs.corner_radius, inputs.axial_depth) {
+        chip::round_edge_mean_thickness_ratio::step(
+            log,
+            2.0 * inputs.corner_radius,
+            inputs.axial_depth,
+        );
+        log.choose(Kind::Angle, inputs.cutting_edge_angle.value, || {
+            "the angle whose sine is that ratio: a straight edge of the same length and chip area stands for the round one".to_owned()
+        });
+    }
     let chip_width =
         chip::turning_chip_width::step(log, inputs.axial_depth, inputs.cutting_edge_angle);
     let sweeps_out = inputs.finishing || inputs.operation == Operation::Slotting;

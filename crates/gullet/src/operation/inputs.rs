@@ -156,7 +156,7 @@ pub(super) fn inputs(setup: &Setup, pass: &Pass, tables: &Tables) -> Inputs {
         radial_depth,
         edge_low,
         edge_high,
-        cutting_edge_angle: cutter.cutting_edge_angle(),
+        cutting_edge_angle: chain::edge_angle(cutter, pass.axial_depth),
         corner_radius: cutter.corner_radius(),
         helix_angle: cutter.helix_angle,
         default_pair,

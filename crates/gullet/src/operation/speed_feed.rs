@@ -165,6 +165,7 @@ impl Solver<'_> {
         let silent = &mut NoRecord;
         let inputs = Inputs {
             axial_depth,
+            cutting_edge_angle: chain::edge_angle(self.setup.cutter, axial_depth),
             ..*self.inputs
         };
         let solver = Solver {
