@@ -5,6 +5,8 @@ mod html;
 mod json;
 mod text;
 
+pub use json::cut as cut_json;
+
 use super::job::Job;
 use super::pass_plan::PassPlan;
 use crate::error::Result;
