@@ -194,7 +194,7 @@ impl Cutter {
         let h = self.feed * largest;
         let factor = of("tooth_sum_factor", &[teeth, arc, largest, 0.0]);
         let k = of("simultaneous_teeth", &[teeth, arc]);
-        let cutting = |k_c: f64| of("peak_tangential_force", &[k_c, h, self.depth, factor]);
+        let cutting = |k_c: f64| of("peak_tangential_force", &[k_c, h, self.depth, factor, 1.0]);
         let tangential = cutting(self.tangential.0) + k * self.tangential.1 * self.depth;
         let radial = cutting(self.radial.0) + k * self.radial.1 * self.depth;
         (

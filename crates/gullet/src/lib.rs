@@ -17,3 +17,8 @@ pub mod table;
 
 pub use error::{Code, Error, Problem, Result};
 pub use formula::{evaluate, explain};
+
+// The examples of README.md are tests.
+#[cfg(doctest)]
+#[doc = include_str!("../../../README.md")]
+struct Readme;

@@ -50,10 +50,10 @@ macro_rules! formula {
     ) => {
         #[doc = $meaning]
         #[doc = concat!("\n```text\n", $equation, "\n```\n\n# Parameters\n")]
-        $( #[doc = concat!("- `", stringify!($argument), "`: ", stringify!($short), ", ", $what, " [", stringify!($kind), "]",
+        $( #[doc = concat!("- `", stringify!($argument), "`: ", stringify!($short), ", ", $what, " [[`", stringify!($kind), "`](crate::quantity::", stringify!($kind), ")]",
             $("; above `", stringify!($above), "`",)? $("; from `", stringify!($from), "`",)?
             $("; below `", stringify!($below), "`",)? $("; to `", stringify!($to), "`",)? )] )*
-        #[doc = concat!("\n# Returns\n", $symbol, " [", stringify!($result), "]")]
+        #[doc = concat!("\n# Returns\n", $symbol, " [[`", stringify!($result), "`](crate::quantity::", stringify!($result), ")]")]
         #[doc = concat!("\n# Valid for\n", $valid)]
         #[doc = "\n# Errors\nEvery argument that is not finite or outside its admissible range, all in one error; a result that no number can hold."]
         #[doc = concat!("\n# Source\n", $source)]

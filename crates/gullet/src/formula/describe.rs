@@ -180,10 +180,10 @@ impl Parameter {
         }
     }
 
-    fn problem(&self, value: f64, arguments: &[f64]) -> Option<Problem> {
+    fn problem(&self, value: f64, arguments: &[f64], system: UnitSystem) -> Option<Problem> {
         let shown = || {
             if value.is_finite() {
-                quantity::format(self.kind, value, UnitSystem::Metric)
+                quantity::format(self.kind, value, system)
             } else {
                 format!("{value}")
             }
@@ -222,11 +222,18 @@ impl Parameter {
         if inside || !known {
             return None;
         }
+        let admissible = self.admissible(arguments, system);
+        // Rounded alike, a value beyond its bound would look like it: then every digit is shown.
+        let value = if admissible.ends_with(&shown()) {
+            quantity::format_digits(self.kind, value, system, 17)
+        } else {
+            shown()
+        };
         Some(Problem::new(
             Code::OutOfRange,
             self.name,
-            shown(),
-            self.admissible(arguments, UnitSystem::Metric),
+            value,
+            admissible,
             format!("check {} ({})", self.name, self.meaning),
         ))
     }
@@ -235,6 +242,11 @@ impl Parameter {
 impl Formula {
     /// Checks SI arguments against their admissible ranges; every problem is reported.
     pub fn check(&self, arguments: &[f64]) -> Result<()> {
+        self.check_in(arguments, UnitSystem::Metric)
+    }
+
+    /// As [`Formula::check`], with the numbers of the error in a shop's units.
+    pub fn check_in(&self, arguments: &[f64], system: UnitSystem) -> Result<()> {
         if arguments.len() != self.parameters.len() {
             return Err(Problem::new(
                 Code::Missing,
@@ -249,7 +261,7 @@ impl Formula {
             .parameters
             .iter()
             .zip(arguments)
-            .filter_map(|(parameter, value)| parameter.problem(*value, arguments))
+            .filter_map(|(parameter, value)| parameter.problem(*value, arguments, system))
             .collect();
         if problems.is_empty() {
             for condition in self.conditions {
@@ -259,9 +271,7 @@ impl Formula {
                         .iter()
                         .zip(arguments)
                         .find(|(parameter, _)| parameter.name == condition.blamed)
-                        .map(|(parameter, value)| {
-                            quantity::format(parameter.kind, *value, UnitSystem::Metric)
-                        });
+                        .map(|(parameter, value)| quantity::format(parameter.kind, *value, system));
                     problems.push(Problem::new(
                         Code::OutOfRange,
                         condition.blamed,
@@ -277,7 +287,12 @@ impl Formula {
 
     /// The checked value over SI arguments.
     pub fn call(&self, arguments: &[f64]) -> Result<f64> {
-        self.check(arguments)?;
+        self.call_in(arguments, UnitSystem::Metric)
+    }
+
+    /// As [`Formula::call`], with the numbers of an error in a shop's units.
+    pub fn call_in(&self, arguments: &[f64], system: UnitSystem) -> Result<f64> {
+        self.check_in(arguments, system)?;
         let result = (self.of)(arguments);
         if result.is_finite() {
             return Ok(result);
@@ -292,7 +307,7 @@ impl Formula {
                     format!(
                         "{}={}",
                         parameter.name,
-                        quantity::format(parameter.kind, *value, UnitSystem::Metric)
+                        quantity::format(parameter.kind, *value, system)
                     )
                 })
                 .collect::<Vec<_>>()

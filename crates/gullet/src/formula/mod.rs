@@ -33,7 +33,7 @@ pub use describe::{Condition, Example, Formula, Limit, Parameter};
 pub use step::{NoRecord, Recorder, Step, Steps, description};
 
 use crate::error::{Result, unknown_name};
-use crate::quantity::Quantity;
+use crate::quantity::{Quantity, UnitSystem};
 
 const TOPICS: &[&[&Formula]] = &[
     rotation::ALL,
@@ -81,16 +81,33 @@ pub fn find(name: &str) -> Result<&'static Formula> {
 pub fn evaluate(name: &str, arguments: &str) -> Result<Quantity> {
     let formula = find(name)?;
     let values = formula.read_arguments(&describe::split_arguments(arguments)?)?;
-    formula.call(&values).map(|si| Quantity {
-        kind: formula.result,
-        si,
-    })
+    formula
+        .call_in(&values, units_of(arguments))
+        .map(|si| Quantity {
+            kind: formula.result,
+            si,
+        })
 }
 
 /// The worked step of a formula by name over arguments as text.
 pub fn explain(name: &str, arguments: &str) -> Result<Step> {
     let formula = find(name)?;
     let values = formula.read_arguments(&describe::split_arguments(arguments)?)?;
-    let result = formula.call(&values)?;
+    let result = formula.call_in(&values, units_of(arguments))?;
     Ok(Step::new(formula, &values, result))
+}
+
+/// The units a text is written in: inch where it names an inch unit, else metric.
+fn units_of(text: &str) -> UnitSystem {
+    const INCH_UNITS: &[&str] = &[
+        "in", "ft", "thou", "lbf", "psi", "ksi", "hp", "fpm", "sfm", "ipm",
+    ];
+    let inch = text
+        .split(|c: char| !c.is_ascii_alphabetic())
+        .any(|word| INCH_UNITS.contains(&word));
+    if inch || text.contains('"') {
+        UnitSystem::Inch
+    } else {
+        UnitSystem::Metric
+    }
 }

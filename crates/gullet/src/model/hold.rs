@@ -58,6 +58,7 @@ impl Hold {
         self.parallels
             .iter()
             .map(|parallel| (*parallel, jaw - *parallel))
+            .filter(|(_, grip)| grip.value.is_finite())
             .filter(|(_, grip)| grip.value >= grip_depth.value * (1.0 - 1e-9))
             .min_by(|a, b| a.1.value.total_cmp(&b.1.value))
     }

@@ -106,7 +106,7 @@ impl Machine {
             Feed::Continuous { lowest, highest } => (lowest.value <= reach)
                 .then(|| si(wanted.value.min(highest.value).max(lowest.value))),
             Feed::Stepped(steps) => steps.iter().rev().find(|step| step.value <= reach).copied(),
-            Feed::Hand => Some(wanted),
+            Feed::Hand => wanted.value.is_finite().then_some(wanted),
         }
     }
 

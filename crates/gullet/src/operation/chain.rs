@@ -21,6 +21,16 @@ pub(super) struct Pair {
     pub exponent: Ratio,
 }
 
+/// Unit power of the tables.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct UnitPower {
+    pub start: Pressure,
+    /// Chip thickness it belongs to, where that is known.
+    pub chip_thickness: Option<Length>,
+    /// Efficiency of the drive it includes, where it was measured at the motor.
+    pub drive_efficiency: Option<Ratio>,
+}
+
 /// Everything the chain needs, in quantities; made once a pass.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Inputs {
@@ -41,8 +51,7 @@ pub(super) struct Inputs {
     /// Every pair of the material, the default one first; repeated where there are fewer.
     pub pairs: [Pair; 3],
     pub wear_factor: Ratio,
-    /// Unit power of the tables, and the chip thickness it belongs to where that is known.
-    pub unit_power: Option<(Pressure, Option<Length>)>,
+    pub unit_power: Option<UnitPower>,
     pub motor_power: Power,
     pub efficiency: Ratio,
     pub power_share: Ratio,
@@ -211,7 +220,7 @@ impl Inputs {
         (self.edge_low.value + self.edge_high.value).abs() <= 1e-9 * self.diameter.value
     }
 
-    fn max_chip(&self, log: &mut impl Log, f_z: Length) -> Length {
+    pub(super) fn max_chip(&self, log: &mut impl Log, f_z: Length) -> Length {
         match self.operation {
             Operation::SideMilling | Operation::Slotting => chip::max_chip_thickness::step(
                 log,
@@ -306,12 +315,18 @@ pub(super) fn outcome(
     let motor_power = power::motor_power::step(log, cutting_power, inputs.efficiency);
     let torque = power::cutting_torque::step(log, cutting_power, n);
     let mean_force = force::tangential_force::step(log, cutting_power, cutting_speed);
-    let unit_power_power = inputs.unit_power.map(|(table, chip)| {
-        let u = match chip {
+    let unit_power_power = inputs.unit_power.map(|unit_power| {
+        let table = unit_power.start;
+        let u = match unit_power.chip_thickness {
             Some(chip) => power::unit_power_at_chip::step(log, table, chip, mean_chip, number(0.2)),
             None => table,
         };
-        power::cutting_power::step(log, removal_rate, u)
+        let given = power::cutting_power::step(log, removal_rate, u);
+        match unit_power.drive_efficiency {
+            // What reaches the cutter of a power at the motor.
+            Some(eta) => practice::usable_power::step(log, given, eta, number(1.0)),
+            None => given,
+        }
     });
 
     let worst = inputs.worst_pair(mean_chip);
@@ -380,6 +395,9 @@ pub(super) fn outcome(
     let mut available_torque = power::available_torque::step(log, usable, inputs.base_speed, n);
     if let Some(most) = inputs.maximum_torque {
         available_torque = crate::quantity::math::min(available_torque, most);
+        log.choose(Kind::Torque, available_torque.value, || {
+            "torque available, at most what the drive holds".to_owned()
+        });
     }
 
     let mean_roughness = roughness(log, inputs, feed_per_rev);

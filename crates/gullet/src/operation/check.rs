@@ -1,6 +1,6 @@
 //! The check of a set-up and a pass before anything is computed, and of the chain afterwards.
 
-use super::cut::WorkedStep;
+use super::cut::{Cut, WorkedStep};
 use super::request::{Operation, Pass, Setup};
 use crate::error::{Code, Error, Problem, Result};
 use crate::model::CutterForm;
@@ -63,16 +63,21 @@ pub(super) fn check(setup: &Setup, pass: &Pass) -> Result<()> {
             ));
         }
     }
-    if let Some(speed) = pass.spindle_speed {
-        if !(speed.value.is_finite() && speed.value > 0.0) {
-            problems.push(Problem::new(
-                Code::OutOfRange,
-                "cut.spindle_speed",
-                quantity::format(Kind::RotationalSpeed, speed.value, UnitSystem::Metric),
-                "above 0 rpm",
-                "leave it out to take the table's speed",
-            ));
-        }
+    if let Some(speed) = pass.spindle_speed
+        && !(speed.value.is_finite() && speed.value > 0.0)
+    {
+        let code = if speed.value.is_finite() {
+            Code::OutOfRange
+        } else {
+            Code::NotFinite
+        };
+        problems.push(Problem::new(
+            code,
+            "cut.spindle_speed",
+            quantity::format(Kind::RotationalSpeed, speed.value, UnitSystem::Metric),
+            "above 0 rpm",
+            "leave it out to take the table's speed",
+        ));
     }
     if let Some(roughness) = pass.mean_roughness {
         positive(&mut problems, "cut.mean_roughness", roughness);
@@ -147,4 +152,47 @@ pub(super) fn check_chain(steps: &[WorkedStep]) -> Result<()> {
         }
     }
     Ok(())
+}
+
+/// Everything the cut returns is a number: an overflow between checked formulas is an error.
+pub(super) fn check_finite(cut: &Cut) -> Result<()> {
+    let s = &cut.settings;
+    let c = &cut.consequences;
+    let spread = &cut.spread;
+    let fields = [
+        ("wanted_speed", s.wanted_speed.value),
+        ("spindle_speed", s.spindle_speed.value),
+        ("table_feed", s.table_feed.value),
+        ("handwheel_rate", s.handwheel_rate.map_or(0.0, |x| x.value)),
+        ("time_per_inch", s.time_per_inch.value),
+        ("time_per_10_mm", s.time_per_10_mm.value),
+        ("clamping_needed", c.clamping_needed.value),
+        ("clamping_force", c.clamping_force.value),
+        ("mean_roughness", c.mean_roughness.map_or(0.0, |x| x.value)),
+        ("cutting_speed", spread.cutting_speed.high.value),
+        ("feed_per_tooth", spread.feed_per_tooth.high.value),
+        ("force", spread.force.high.value),
+        ("power", spread.power.high.value),
+        ("time", spread.time.high.value),
+        ("time", spread.time.low.value),
+    ];
+    let limits = cut
+        .ledger
+        .iter()
+        .flat_map(|limit| [(limit.name, limit.value), (limit.name, limit.bound)]);
+    let problems = fields
+        .into_iter()
+        .chain(limits)
+        .filter(|(_, value)| !value.is_finite())
+        .map(|(name, value)| {
+            Problem::new(
+                Code::ResultOverflow,
+                name,
+                format!("{value}"),
+                "a result that a double can hold",
+                "check the size of the inputs",
+            )
+        })
+        .collect();
+    Error::unless_empty(problems, ())
 }

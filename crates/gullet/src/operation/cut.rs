@@ -227,6 +227,15 @@ impl Limit {
         self
     }
 
+    /// As [`Limit::freed_by`], where the limit is exceeded.
+    pub(super) fn freed_if_exceeded(self, setting: &'static str, kind: Kind, to: f64) -> Limit {
+        if self.exceeded() {
+            self.freed_by(setting, kind, to)
+        } else {
+            self
+        }
+    }
+
     /// Whether the value lies beyond the bound.
     pub fn exceeded(&self) -> bool {
         self.share > EXCEEDED

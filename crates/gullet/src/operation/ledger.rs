@@ -1,12 +1,13 @@
 //! The limit ledger: every limit that is looked at, its bound and where that comes from.
 
 use super::chain::{self, Geometry, Outcome};
-use super::cut::{Consequences, Limit, Side};
-use super::milling::{Solver, clamping_force};
+use super::cut::{Consequences, Limit, Relief, Side};
+use super::milling::{Candidate, Solver, Tables, clamping_force};
 use super::request::Operation;
 use crate::formula::{NoRecord, practice};
-use crate::model::{Direction, PassKind};
+use crate::model::{Direction, Feed, PassKind};
 use crate::quantity::{Force, Kind, Length, RotationalSpeed, si};
+use crate::table::Ranged;
 
 /// What a cut is asked about after it is computed.
 pub(super) fn consequences(
@@ -44,28 +45,114 @@ pub(super) fn consequences(
     }
 }
 
-/// Every limit of a pass at a speed; `wanted` is the feed per tooth before any limit lowered it.
+/// Every limit of a pass at the candidate's speed.
 pub(super) fn ledger(
     solver: &Solver,
     geometry: &Geometry,
-    speed: RotationalSpeed,
-    wanted: Length,
+    candidate: &Candidate,
     outcome: &Outcome,
 ) -> Vec<Limit> {
     let mut limits = Vec::new();
-    speeds(solver, geometry, speed, outcome, &mut limits);
-    chips(solver, speed, wanted, outcome, &mut limits);
-    loads(solver, geometry, speed, wanted, outcome, &mut limits);
-    hold_and_shop(solver, outcome, &mut limits);
-    let nearest = limits
+    speeds(solver, geometry, candidate.speed, outcome, &mut limits);
+    chips(solver, candidate, outcome, &mut limits);
+    loads(solver, candidate.speed, outcome, &mut limits);
+    hold_and_shop(solver, &mut limits);
+    let most = limits
         .iter()
-        .enumerate()
-        .max_by(|(_, a), (_, b)| a.share.total_cmp(&b.share))
-        .map(|(index, _)| index);
-    if let Some(limit) = nearest.and_then(|index| limits.get_mut(index)) {
+        .fold(0.0, |most: f64, limit| most.max(limit.share));
+    // Of limits used to the same share, the one that holds the feed binds, else the first.
+    let nearest = |limit: &Limit| limit.share >= most * (1.0 - 1e-9);
+    let holding = limits
+        .iter()
+        .position(|limit| nearest(limit) && Some(limit.name) == candidate.held_by);
+    let index = holding.or_else(|| limits.iter().position(nearest));
+    if let Some(limit) = index.and_then(|index| limits.get_mut(index)) {
         limit.binding = true;
     }
     limits
+}
+
+/// The loads that axial depth relieves.
+const LOADS: &[&str] = &["power", "torque", "deflection", "clamping"];
+
+/// Adds the axial depth that would free a load which the wanted feed exceeds.
+pub(super) fn add_reliefs(
+    solver: &Solver,
+    geometry: &Geometry,
+    candidate: &Candidate,
+    outcome: &Outcome,
+    limits: &mut [Limit],
+) {
+    let wanted = if candidate.wanted.value > candidate.feed.value {
+        &chain::outcome(
+            &mut NoRecord,
+            solver.inputs,
+            geometry,
+            candidate.speed,
+            candidate.wanted,
+        )
+    } else {
+        outcome
+    };
+    for limit in limits
+        .iter_mut()
+        .filter(|limit| LOADS.contains(&limit.name) && limit.share > 1.0 - 1e-9)
+    {
+        if load(solver, wanted, limit.name).is_some_and(|share| share > 1.0)
+            && let Some(depth) = depth_that_frees(solver, limit.name)
+        {
+            limit.relief = Some(Relief {
+                setting: "axial depth",
+                kind: Kind::Length,
+                to: depth.value,
+            });
+        }
+    }
+}
+
+/// Share of its bound that a load uses.
+fn load(solver: &Solver, outcome: &Outcome, name: &str) -> Option<f64> {
+    let mut limits = Vec::with_capacity(LOADS.len());
+    loads(solver, solver.inputs.base_speed, outcome, &mut limits);
+    limits
+        .iter()
+        .find(|limit| limit.name == name)
+        .map(|limit| limit.share)
+}
+
+/// Halvings in the search for a depth: to a thousandth of the depth.
+const HALVINGS: u32 = 12;
+
+/// The axial depth at which a load meets its bound with the feed wanted there. A helix makes the
+/// force grow slower than the depth, and tables give another feed at another depth: it is searched.
+fn depth_that_frees(solver: &Solver, name: &str) -> Option<Length> {
+    let mut depth = solver.inputs.axial_depth;
+    let mut feed = solver.tables.feed.clone();
+    for _ in 0..4 {
+        let free = |a_p: Length, feed: &Ranged<Length>| {
+            solver.wanted_at(a_p, feed).is_some_and(|outcome| {
+                load(solver, &outcome, name).is_some_and(|share| share <= 1.0 - 1e-6)
+            })
+        };
+        let (mut good, mut bad): (Length, Length) = (si(0.0), depth);
+        for _ in 0..HALVINGS {
+            let middle = (good + bad) / 2.0;
+            if free(middle, &feed) {
+                good = middle;
+            } else {
+                bad = middle;
+            }
+        }
+        if good.value <= 0.0 {
+            return None;
+        }
+        feed = Tables::feed(solver.setup, solver.pass, good).ok()?;
+        if free(good, &feed) {
+            return Some(good);
+        }
+        depth = good;
+    }
+    None
 }
 
 fn speeds(
@@ -116,18 +203,14 @@ fn speeds(
             table.value,
             "high end of the tables: the edge wears fast above it",
         )
-        .freed_by("spindle speed", kind, slowest.value),
+        .freed_if_exceeded("spindle speed", kind, slowest.value),
     );
 }
 
-fn chips(
-    solver: &Solver,
-    speed: RotationalSpeed,
-    wanted: Length,
-    outcome: &Outcome,
-    limits: &mut Vec<Limit>,
-) {
+fn chips(solver: &Solver, candidate: &Candidate, outcome: &Outcome, limits: &mut Vec<Limit>) {
     let z = solver.inputs.teeth;
+    let (lowest_speed, _) = solver.setup.machine.speed_range();
+    let rotation = Kind::RotationalSpeed;
     if let Some((name, highest)) = solver.highest_feed(&mut NoRecord) {
         let origin = match name {
             "handwheel_pace" => format!(
@@ -136,7 +219,8 @@ fn chips(
             ),
             _ => format!("machine: {}", solver.setup.machine.name),
         };
-        let slower = crate::formula::rotation::spindle_speed_for_feed::value(highest, wanted, z);
+        let slower =
+            crate::formula::rotation::spindle_speed_for_feed::value(highest, candidate.wanted, z);
         let mut limit = Limit::new(
             name,
             Kind::Velocity,
@@ -145,10 +229,31 @@ fn chips(
             highest.value,
             origin,
         );
-        if slower.value < speed.value {
-            limit = limit.freed_by("spindle speed", Kind::RotationalSpeed, slower.value);
+        let attainable = slower.value >= lowest_speed.value && slower.value < candidate.speed.value;
+        if attainable && limit.share > 1.0 - 1e-9 {
+            limit = limit.freed_by("spindle speed", rotation, slower.value);
         }
         limits.push(limit);
+    }
+    let lowest = match &solver.setup.machine.feed {
+        Feed::Continuous { lowest, .. } => Some(*lowest),
+        Feed::Stepped(steps) => steps.first().copied(),
+        Feed::Hand => None,
+    };
+    if let Some(lowest) = lowest {
+        let faster =
+            crate::formula::rotation::spindle_speed_for_feed::value(lowest, candidate.feed, z);
+        limits.push(
+            Limit::new(
+                "table_feed_lowest",
+                Kind::Velocity,
+                Side::AtLeast,
+                outcome.table_feed.value,
+                lowest.value,
+                format!("machine: {}", solver.setup.machine.name),
+            )
+            .freed_if_exceeded("spindle speed", rotation, faster.value),
+        );
     }
     let practice = solver.setup.practice;
     limits.push(
@@ -163,10 +268,10 @@ fn chips(
                 practice.name, practice.origin
             ),
         )
-        .freed_by(
-            "largest chip thickness",
+        .freed_if_exceeded(
+            "feed per tooth",
             Kind::Length,
-            practice.smallest_chip.value,
+            solver.feed_for_chip(practice.smallest_chip).value,
         ),
     );
     limits.push(
@@ -178,10 +283,10 @@ fn chips(
             solver.tables.feed.high.value,
             "high end of the tables: the tooth or its chip space is overloaded above it",
         )
-        .freed_by(
-            "largest chip thickness",
+        .freed_if_exceeded(
+            "feed per tooth",
             Kind::Length,
-            solver.tables.feed.high.value,
+            solver.feed_for_chip(solver.tables.feed.high).value,
         ),
     );
     if let (Some(wanted), Some(reached)) = (solver.pass.mean_roughness, outcome.mean_roughness) {
@@ -194,60 +299,49 @@ fn chips(
             "asked for by the job; real surfaces come out 1.5 to 3 times rougher than theory (common practice, no source)",
         );
         if let Some(f) = chain::feed_per_rev_for_roughness(&mut NoRecord, solver.inputs, wanted) {
-            limit = limit.freed_by("feed per tooth", Kind::Length, (f / z).value);
+            limit = limit.freed_if_exceeded("feed per tooth", Kind::Length, (f / z).value);
         }
         limits.push(limit);
     }
 }
 
-fn loads(
-    solver: &Solver,
-    geometry: &Geometry,
-    speed: RotationalSpeed,
-    wanted: Length,
-    outcome: &Outcome,
-    limits: &mut Vec<Limit>,
-) {
+fn loads(solver: &Solver, speed: RotationalSpeed, outcome: &Outcome, limits: &mut Vec<Limit>) {
     let setup = solver.setup;
     let across = setup.hold.feed_across_jaws;
     let clamping = clamping_force(&mut NoRecord, &setup.hold.clamping);
     let deflection = setup.practice.deflection(solver.pass.kind);
-    let nominal = chain::outcome(&mut NoRecord, solver.inputs, geometry, speed, wanted);
-    let depth = solver.pass.axial_depth;
-    let share_text = format!(
-        "machine: {}, practice {}: share of the rating that is used",
-        setup.machine.name, setup.practice.name
-    );
-    let mut push = |name, kind, value: f64, unreduced: f64, bound: f64, origin: String| {
-        let mut limit = Limit::new(name, kind, Side::AtMost, value, bound, origin);
-        let share = unreduced / bound;
-        if share > 1.0 && share.is_finite() {
-            let free = practice::depth_for_load_share::value(depth, si(share));
-            limit = limit.freed_by("axial depth", Kind::Length, free.value);
-        }
-        limits.push(limit);
+    let rating = || {
+        format!(
+            "machine: {}, practice {}: share of the rating that is used",
+            setup.machine.name, setup.practice.name
+        )
     };
-    push(
+    let at_most = |name, kind, value: f64, bound: f64, origin: String| {
+        Limit::new(name, kind, Side::AtMost, value, bound, origin)
+    };
+    let power = at_most(
         "power",
         Kind::Power,
         outcome.limit_power.value,
-        nominal.limit_power.value,
         outcome.available_power.value,
-        share_text.clone(),
+        rating(),
     );
-    push(
+    let torque = at_most(
         "torque",
         Kind::Torque,
         outcome.limit_torque.value,
-        nominal.limit_torque.value,
         outcome.available_torque.value,
-        share_text,
+        rating(),
     );
-    push(
+    if solver.torque_first(speed) {
+        limits.extend([torque, power]);
+    } else {
+        limits.extend([power, torque]);
+    }
+    limits.push(at_most(
         "deflection",
         Kind::Length,
         outcome.deflection.value,
-        nominal.deflection.value,
         deflection.value,
         format!(
             "practice {}, {} pass; {}",
@@ -255,27 +349,25 @@ fn loads(
             solver.pass.kind.name(),
             setup.practice.origin
         ),
-    );
-    push(
+    ));
+    limits.push(at_most(
         "clamping",
         Kind::Force,
         chain::clamping_needed(outcome, across).value,
-        chain::clamping_needed(&nominal, across).value,
         clamping.value,
         format!(
             "hold: {}, safety factor {} of practice {}",
             setup.hold.name, setup.practice.holding_safety.value, setup.practice.name
         ),
-    );
+    ));
 }
 
-fn hold_and_shop(solver: &Solver, outcome: &Outcome, limits: &mut Vec<Limit>) {
+fn hold_and_shop(solver: &Solver, limits: &mut Vec<Limit>) {
     let setup = solver.setup;
     let cutter = setup.cutter;
     let pass = solver.pass;
     let practice = setup.practice;
     let length = Kind::Length;
-    let _ = outcome;
     limits.push(
         Limit::new(
             "flute_length",
@@ -285,7 +377,7 @@ fn hold_and_shop(solver: &Solver, outcome: &Outcome, limits: &mut Vec<Limit>) {
             cutter.flute_length.value,
             format!("cutter: {}", cutter.name),
         )
-        .freed_by("axial depth", length, cutter.flute_length.value),
+        .freed_if_exceeded("axial depth", length, cutter.flute_length.value),
     );
     if pass.kind == PassKind::Roughing {
         let cap = practice::practice_depth::value(
@@ -302,7 +394,7 @@ fn hold_and_shop(solver: &Solver, outcome: &Outcome, limits: &mut Vec<Limit>) {
                 cap.value,
                 format!("practice {}; {}", practice.name, practice.origin),
             )
-            .freed_by("depth of the pass", length, cap.value),
+            .freed_if_exceeded("depth of the pass", length, cap.value),
         );
     }
     let backlash = setup.machine.backlash.value > 0.0;
@@ -319,7 +411,7 @@ fn hold_and_shop(solver: &Solver, outcome: &Outcome, limits: &mut Vec<Limit>) {
                     practice.name, practice.origin
                 ),
             )
-            .freed_by(
+            .freed_if_exceeded(
                 "depth of the pass",
                 length,
                 practice.climb_depth_with_backlash.value,
@@ -339,7 +431,7 @@ fn hold_and_shop(solver: &Solver, outcome: &Outcome, limits: &mut Vec<Limit>) {
                 practice.name, practice.origin
             ),
         )
-        .freed_by("grip depth", length, grip.value),
+        .freed_if_exceeded("grip depth", length, grip.value),
     );
     let reach = practice.stick_out_ratio * cutter.diameter;
     limits.push(
@@ -354,6 +446,6 @@ fn hold_and_shop(solver: &Solver, outcome: &Outcome, limits: &mut Vec<Limit>) {
                 practice.name, practice.origin
             ),
         )
-        .freed_by("stick-out", length, reach.value),
+        .freed_if_exceeded("stick-out", length, reach.value),
     );
 }

@@ -50,22 +50,39 @@ pub fn mill(setup: &Setup, pass: &Pass, lowering: Lowering) -> Result<Cut> {
         setup,
         pass,
         tables: &tables,
+        feed: &tables.feed,
         inputs: &inputs,
     }
     .solve(&mut log, lowering)?;
     check::check_chain(&log.0)?;
+    check::check_finite(&cut)?;
     cut.steps = log.0;
     Ok(cut)
 }
 
+fn process(setup: &Setup, pass: &Pass) -> Process {
+    match pass.operation {
+        Operation::FaceMilling if matches!(setup.cutter.form, CutterForm::FaceMill(_)) => {
+            Process::FaceMilling
+        }
+        _ => Process::EndMilling,
+    }
+}
+
 impl Tables {
+    /// Feed per tooth at an axial depth.
+    pub(super) fn feed(setup: &Setup, pass: &Pass, axial_depth: Length) -> Result<Ranged<Length>> {
+        setup.library.feed_per_tooth(
+            setup.material,
+            setup.cutter.material,
+            process(setup, pass),
+            setup.cutter.diameter,
+            axial_depth,
+        )
+    }
+
     fn look_up(setup: &Setup, pass: &Pass) -> Result<Tables> {
-        let process = match pass.operation {
-            Operation::FaceMilling if matches!(setup.cutter.form, CutterForm::FaceMill(_)) => {
-                Process::FaceMilling
-            }
-            _ => Process::EndMilling,
-        };
+        let process = process(setup, pass);
         let tool = setup.cutter.material;
         let library = setup.library;
         let mut problems = Vec::new();
@@ -78,14 +95,7 @@ impl Tables {
             })
             .map_err(&mut keep)
             .ok();
-        let feed = library
-            .feed_per_tooth(
-                setup.material,
-                tool,
-                process,
-                setup.cutter.diameter,
-                pass.axial_depth,
-            )
+        let feed = Tables::feed(setup, pass, pass.axial_depth)
             .or_else(|error| match pass.feed_per_tooth {
                 Some(feed) => asked_for(feed),
                 None => Err(error),
@@ -185,7 +195,16 @@ fn inputs(setup: &Setup, pass: &Pass, tables: &Tables) -> Inputs {
         unit_power: tables
             .unit_power
             .as_ref()
-            .map(|unit_power| (unit_power.range.start, unit_power.chip_thickness)),
+            .map(|unit_power| chain::UnitPower {
+                start: unit_power.range.start,
+                chip_thickness: unit_power.chip_thickness,
+                drive_efficiency: match unit_power.measured_at {
+                    MeasuredAt::Motor { efficiency } => {
+                        Some(efficiency.map_or(machine.efficiency, si))
+                    }
+                    _ => None,
+                },
+            }),
         motor_power: machine.motor_power,
         efficiency: machine.efficiency,
         power_share: practice.power_share,
@@ -213,18 +232,20 @@ impl Pair {
 }
 
 /// A spindle speed with the feed per tooth that every limit leaves at it.
-struct Candidate {
-    speed: RotationalSpeed,
-    feed: Length,
-    wanted: Length,
+pub(super) struct Candidate {
+    pub speed: RotationalSpeed,
+    pub feed: Length,
+    pub wanted: Length,
     /// The limit that holds the feed below the wanted one.
-    held_by: Option<&'static str>,
+    pub held_by: Option<&'static str>,
 }
 
 pub(super) struct Solver<'a> {
     pub setup: &'a Setup<'a>,
     pub pass: &'a Pass,
     pub tables: &'a Tables,
+    /// The tables' feed per tooth, or that of another depth.
+    pub feed: &'a Ranged<Length>,
     pub inputs: &'a Inputs,
 }
 
@@ -233,16 +254,19 @@ impl Solver<'_> {
         let mut warnings = Vec::new();
         let mut adjustments = Vec::new();
         let effective = chain::effective_diameter(log, self.inputs);
-        let (wanted_speed, first) = self.speed(log, effective, &mut warnings)?;
+        let (wanted_speed, first) = self.speed(log, effective, &mut adjustments, &mut warnings)?;
         let geometry = chain::geometry(log, self.inputs, effective);
+        let smallest = self.feed_for_chip(self.setup.practice.smallest_chip);
         let mut candidate = self.feed(&mut NoRecord, &geometry, first, lowering);
-        let smallest = self.smallest_feed(&mut NoRecord);
-        while lowering == Lowering::Allowed && candidate.feed.value < smallest.value * (1.0 - 1e-9)
+        while let Some(real) = self
+            .real_feed(&candidate)
+            .filter(|real| real.value < smallest.value * (1.0 - 1e-9))
         {
-            let held_by = candidate.held_by.unwrap_or("largest_chip");
-            let slower = self.slower(&candidate, smallest, held_by);
-            let Some(slower) = slower else {
-                return Err(self.stuck(&geometry, &candidate, smallest, held_by).into());
+            if lowering != Lowering::Allowed {
+                break;
+            }
+            let Some(slower) = self.slower(&candidate, real, smallest) else {
+                return Err(self.stuck(&geometry, &candidate, real, smallest).into());
             };
             candidate = self.feed(&mut NoRecord, &geometry, slower, lowering);
         }
@@ -260,7 +284,7 @@ impl Solver<'_> {
         }
         // The same choice once more, now for the record.
         let mut candidate = self.feed(log, &geometry, candidate.speed, lowering);
-        self.snap_feed(log, &mut candidate, &mut warnings)?;
+        self.snap_feed(log, &geometry, &mut candidate, &mut warnings)?;
         if candidate.feed.value < candidate.wanted.value * (1.0 - 1e-9) {
             adjustments.push(Adjustment {
                 limit: candidate.held_by.unwrap_or("table_feed"),
@@ -273,6 +297,7 @@ impl Solver<'_> {
         let outcome = chain::outcome(log, self.inputs, &geometry, candidate.speed, candidate.feed);
         let cut = self.cut(
             log,
+            lowering,
             wanted_speed,
             &geometry,
             candidate,
@@ -293,10 +318,11 @@ impl Solver<'_> {
     }
 
     /// The wanted speed and the speed the machine has for it.
-    fn speed(
+    pub(super) fn speed(
         &self,
-        log: &mut Chain,
+        log: &mut impl Log,
         effective: Length,
+        adjustments: &mut Vec<Adjustment>,
         warnings: &mut Vec<Warning>,
     ) -> Result<(RotationalSpeed, RotationalSpeed)> {
         let machine = self.setup.machine;
@@ -330,11 +356,23 @@ impl Solver<'_> {
             .cutter
             .maximum_speed
             .map_or(wanted, |most| min(wanted, most));
-        let real = machine.speed_at_or_below(capped);
+        let worn = rotation::spindle_speed::value(self.tables.speed.high, effective);
+        let real = machine.speed_at_or_below(min(capped, worn));
+        if let Some((fast, slow)) = machine.speed_at_or_below(capped).zip(real)
+            && slow.value < fast.value
+        {
+            adjustments.push(Adjustment {
+                limit: "cutting_speed",
+                setting: "spindle_speed",
+                kind: Kind::RotationalSpeed,
+                from: fast.value,
+                to: slow.value,
+            });
+        }
         let speed = match real {
             Some(speed) => speed,
             None => {
-                let cap = self.setup.cutter.maximum_speed.unwrap_or(highest);
+                let cap = self.setup.cutter.maximum_speed.unwrap_or(lowest);
                 if lowest.value > cap.value * (1.0 + 1e-9) {
                     return Err(limit_exceeded(
                         "cutter_speed",
@@ -352,6 +390,13 @@ impl Solver<'_> {
                 lowest
             }
         };
+        let reach = min(self.setup.cutter.maximum_speed.unwrap_or(highest), highest);
+        if wanted.value > reach.value * (1.0 + 1e-9) {
+            warnings.push(Warning {
+                code: WarningCode::MachineLimits,
+                text: "the highest speed of the machine, or the one marked on the cutter, is below the speed wanted: the cut runs at the highest there is".to_owned(),
+            });
+        }
         log.choose(Kind::RotationalSpeed, speed.value, || {
             if real.is_some() {
                 "spindle speed the machine has at or below that".to_owned()
@@ -362,24 +407,14 @@ impl Solver<'_> {
         Ok((wanted, speed))
     }
 
-    /// Smallest feed per tooth whose largest chip still cuts.
-    fn smallest_feed(&self, log: &mut impl Log) -> Length {
-        let inputs = self.inputs;
-        let width = match inputs.operation {
-            Operation::SideMilling => inputs.radial_depth,
-            _ => inputs.diameter,
-        };
-        chip::feed_for_max_chip_thickness::step(
-            log,
-            self.setup.practice.smallest_chip,
-            inputs.diameter,
-            width,
-            inputs.cutting_edge_angle,
-        )
+    /// Feed per tooth whose largest chip is this thick: the two are in proportion.
+    pub(super) fn feed_for_chip(&self, chip: Length) -> Length {
+        let unit: Length = si(1.0);
+        chip * (unit / self.inputs.max_chip(&mut NoRecord, unit))
     }
 
     /// The feed per tooth at a speed: wanted chip, thinning, then every limit that feed relieves.
-    fn feed(
+    pub(super) fn feed(
         &self,
         log: &mut impl Log,
         geometry: &Geometry,
@@ -394,15 +429,16 @@ impl Solver<'_> {
             wanted,
             held_by: None,
         };
+        candidate.hold("largest_chip", self.feed_for_chip(self.feed.high));
         let silent = &mut NoRecord;
         if let Some((name, most)) = self.highest_feed(silent) {
             let cap = rotation::feed_per_tooth::value(most, inputs.teeth, speed);
             candidate.hold(name, cap);
         }
-        if let Some(wanted) = self.pass.mean_roughness {
-            if let Some(f) = chain::feed_per_rev_for_roughness(silent, inputs, wanted) {
-                candidate.hold("mean_roughness", f / inputs.teeth);
-            }
+        if let Some(wanted) = self.pass.mean_roughness
+            && let Some(f) = chain::feed_per_rev_for_roughness(silent, inputs, wanted)
+        {
+            candidate.hold("mean_roughness", f / inputs.teeth);
         }
         if lowering == Lowering::Allowed {
             for (name, cap) in self.load_caps(geometry, speed, wanted) {
@@ -417,6 +453,28 @@ impl Solver<'_> {
         candidate
     }
 
+    /// What follows from the feed wanted at another axial depth, whatever it loads.
+    pub(super) fn wanted_at(&self, axial_depth: Length, feed: &Ranged<Length>) -> Option<Outcome> {
+        let silent = &mut NoRecord;
+        let inputs = Inputs {
+            axial_depth,
+            ..*self.inputs
+        };
+        let solver = Solver {
+            feed,
+            inputs: &inputs,
+            ..*self
+        };
+        let effective = chain::effective_diameter(silent, &inputs);
+        let (_, speed) = solver
+            .speed(silent, effective, &mut Vec::new(), &mut Vec::new())
+            .ok()?;
+        let geometry = chain::geometry(silent, &inputs, effective);
+        let candidate = solver.feed(silent, &geometry, speed, Lowering::NotForLoads);
+        let f_z = candidate.feed;
+        Some(chain::outcome(silent, &inputs, &geometry, speed, f_z))
+    }
+
     fn wanted_feed(&self, log: &mut impl Log) -> Length {
         let inputs = self.inputs;
         let practice = self.setup.practice;
@@ -426,11 +484,11 @@ impl Solver<'_> {
             });
             return feed;
         }
-        let table = self.tables.feed.start;
+        let table = self.feed.start;
         log.choose(Kind::Length, table.value, || {
             format!(
                 "feed per tooth of the tables, starting value, from {}",
-                support_text(&self.tables.feed.support)
+                support_text(&self.feed.support)
             )
         });
         let chip = practice::practice_feed_per_tooth::step(log, table, practice.feed_factor);
@@ -477,16 +535,25 @@ impl Solver<'_> {
         let across = self.setup.hold.feed_across_jaws;
         let clamping = clamping_force(&mut NoRecord, &self.setup.hold.clamping);
         let deflection = self.setup.practice.deflection(self.pass.kind);
-        for pair in self.inputs.pairs {
+        let torque_first = self.torque_first(speed);
+        let known = 1 + self.tables.kienzle.others.len();
+        for pair in self.inputs.pairs.into_iter().take(known) {
             let inputs = Inputs {
                 pairs: [pair; 3],
                 ..*self.inputs
             };
             let at = chain::outcome(&mut NoRecord, &inputs, geometry, speed, feed);
             let needed = chain::clamping_needed(&at, across);
+            let power = ("power", at.limit_power.value, at.available_power.value);
+            let torque = ("torque", at.limit_torque.value, at.available_torque.value);
+            let (first, second) = if torque_first {
+                (torque, power)
+            } else {
+                (power, torque)
+            };
             for (name, value, bound) in [
-                ("power", at.limit_power.value, at.available_power.value),
-                ("torque", at.limit_torque.value, at.available_torque.value),
+                first,
+                second,
                 ("deflection", at.deflection.value, deflection.value),
                 ("clamping", needed.value, clamping.value),
             ] {
@@ -500,17 +567,29 @@ impl Solver<'_> {
         caps
     }
 
-    /// The next lower speed worth trying, if a lower speed relieves this limit.
+    /// Below the base speed the drive's torque is constant: power and torque then run out together,
+    /// and it is the torque that a lower speed does not relieve.
+    pub(super) fn torque_first(&self, speed: RotationalSpeed) -> bool {
+        speed.value < self.inputs.base_speed.value * (1.0 - 1e-9)
+    }
+
+    /// The next lower speed worth trying, if a lower speed thickens the chip.
     fn slower(
         &self,
         candidate: &Candidate,
+        real: Length,
         smallest: Length,
-        held_by: &str,
     ) -> Option<RotationalSpeed> {
+        let held_by = if candidate.feed.value < smallest.value * (1.0 - 1e-9) {
+            candidate.held_by?
+        } else {
+            // The step below: at a lower speed the same step gives a thicker chip.
+            "table_feed"
+        };
         if !matches!(held_by, "handwheel_pace" | "table_feed" | "power") {
             return None;
         }
-        let ratio = candidate.feed / smallest;
+        let ratio = real / smallest;
         let reach = match self.setup.machine.drive {
             crate::model::Drive::Continuous { .. } => candidate.speed * ratio * 0.999_999,
             crate::model::Drive::Stepped(_) => candidate.speed * 0.999_999,
@@ -518,62 +597,70 @@ impl Solver<'_> {
         self.setup.machine.speed_at_or_below(reach)
     }
 
-    /// Nothing that may be lowered helps: which limit, by how much, and what would.
+    /// Nothing that may be lowered helps: the limit that holds the feed below the smallest that
+    /// cuts, or the smallest chip itself where no other limit does.
     fn stuck(
         &self,
         geometry: &Geometry,
         candidate: &Candidate,
+        real: Length,
         smallest: Length,
-        held_by: &'static str,
     ) -> Problem {
-        let at = chain::outcome(
-            &mut NoRecord,
-            self.inputs,
-            geometry,
-            candidate.speed,
-            smallest,
-        );
-        let limits = ledger::ledger(self, geometry, candidate.speed, candidate.wanted, &at);
-        let limit = limits.iter().find(|limit| limit.name == held_by);
-        match limit {
-            Some(limit) => exceeded_problem(limit),
-            None => limit_exceeded(
-                "smallest_chip",
-                Kind::Length,
-                candidate.feed.value,
-                smallest.value,
-                "the feed this limit leaves would only rub: take a smaller depth, a slower speed or another cutter",
-            ),
-        }
+        let limits = |feed: Length| {
+            let at = chain::outcome(&mut NoRecord, self.inputs, geometry, candidate.speed, feed);
+            let mut limits = ledger::ledger(self, geometry, candidate, &at);
+            ledger::add_reliefs(self, geometry, candidate, &at, &mut limits);
+            limits
+        };
+        let held = candidate.held_by.and_then(|name| {
+            limits(smallest)
+                .into_iter()
+                .find(|limit| limit.name == name && limit.exceeded())
+        });
+        held.or_else(|| {
+            limits(real)
+                .into_iter()
+                .find(|limit| limit.name == "smallest_chip")
+        })
+        .map_or_else(
+            || no_data("smallest_chip"),
+            |limit| exceeded_problem(&limit),
+        )
+    }
+
+    /// The feed per tooth of the table feed the machine has; none below its lowest.
+    fn real_feed(&self, candidate: &Candidate) -> Option<Length> {
+        let z = self.inputs.teeth;
+        let wanted = rotation::table_feed::value(candidate.feed, z, candidate.speed);
+        let real = self.setup.machine.feed_at_or_below(wanted)?;
+        Some(if real.value < wanted.value * (1.0 - 1e-9) {
+            rotation::feed_per_tooth::value(real, z, candidate.speed)
+        } else {
+            candidate.feed
+        })
     }
 
     /// The feed the machine has: the step at or below; by hand as it is.
     fn snap_feed(
         &self,
         log: &mut Chain,
+        geometry: &Geometry,
         candidate: &mut Candidate,
         warnings: &mut Vec<Warning>,
     ) -> Result<()> {
         let inputs = self.inputs;
-        let wanted = rotation::table_feed::value(candidate.feed, inputs.teeth, candidate.speed);
+        let (n, z) = (candidate.speed, inputs.teeth);
+        let wanted = rotation::table_feed::value(candidate.feed, z, n);
         let Some(real) = self.setup.machine.feed_at_or_below(wanted) else {
-            let lowest = match &self.setup.machine.feed {
-                Feed::Continuous { lowest, .. } => *lowest,
-                Feed::Stepped(steps) => steps.first().copied().unwrap_or(si(0.0)),
-                Feed::Hand => si(0.0),
-            };
-            return Err(limit_exceeded(
-                "table_feed_lowest",
-                Kind::Velocity,
-                wanted.value,
-                lowest.value,
-                "the machine's lowest feed is above the feed of this cut: use a higher spindle speed or more teeth",
-            )
-            .into());
+            let at = chain::outcome(&mut NoRecord, inputs, geometry, n, candidate.feed);
+            return Err(ledger::ledger(self, geometry, candidate, &at)
+                .iter()
+                .find(|limit| limit.name == "table_feed_lowest")
+                .map_or_else(|| no_data("table_feed_lowest"), exceeded_problem)
+                .into());
         };
         if real.value < wanted.value * (1.0 - 1e-9) {
-            candidate.feed =
-                rotation::feed_per_tooth::step(log, real, inputs.teeth, candidate.speed);
+            candidate.feed = rotation::feed_per_tooth::step(log, real, z, n);
             candidate.held_by = candidate.held_by.or(Some("table_feed"));
             log.choose(Kind::Velocity, real.value, || {
                 "table feed the machine has at or below that".to_owned()
@@ -590,6 +677,7 @@ impl Solver<'_> {
     fn cut(
         &self,
         log: &mut Chain,
+        lowering: Lowering,
         wanted_speed: RotationalSpeed,
         geometry: &Geometry,
         candidate: Candidate,
@@ -613,7 +701,10 @@ impl Solver<'_> {
             crate::formula::time::cutting_time::value(length, outcome.table_feed)
         };
         let clamping = clamping_force(log, &setup.hold.clamping);
-        let ledger = ledger::ledger(self, geometry, candidate.speed, candidate.wanted, outcome);
+        let mut ledger = ledger::ledger(self, geometry, &candidate, outcome);
+        if lowering == Lowering::Allowed {
+            ledger::add_reliefs(self, geometry, &candidate, outcome, &mut ledger);
+        }
         for adjustment in &adjustments {
             warnings.push(Warning {
                 code: WarningCode::Lowered,
@@ -645,7 +736,7 @@ impl Solver<'_> {
             ledger,
             adjustments,
             steps: Vec::<WorkedStep>::new(),
-            spread: self.spread(geometry, &candidate, outcome),
+            spread: self.spread(geometry, outcome),
             data: self.data(),
             warnings,
             cautions: super::cautions::cautions(setup, self.pass),
@@ -653,7 +744,7 @@ impl Solver<'_> {
     }
 
     /// What the tables' ranges make of speed, force, power and time.
-    fn spread(&self, geometry: &Geometry, candidate: &Candidate, outcome: &Outcome) -> Spread {
+    fn spread(&self, geometry: &Geometry, outcome: &Outcome) -> Spread {
         let silent = &mut NoRecord;
         let inputs = self.inputs;
         let forces = inputs
@@ -670,7 +761,6 @@ impl Solver<'_> {
             let v_f = rotation::table_feed::value(f, inputs.teeth, n);
             crate::formula::time::cutting_time::value(geometry.travel, v_f)
         };
-        let _ = candidate;
         Spread {
             cutting_speed: Band {
                 low: range.low,
@@ -694,7 +784,7 @@ impl Solver<'_> {
             },
             time: Band {
                 low: time(range.high, feed.high),
-                start: outcome.time,
+                start: time(range.start, feed.start),
                 high: time(range.low, feed.low),
             },
         }
@@ -738,6 +828,12 @@ impl Solver<'_> {
                     ),
                 });
             }
+        }
+        if self.pass.mean_roughness.is_some() && outcome.mean_roughness.is_none() {
+            warnings.push(Warning {
+                code: WarningCode::OutsideValidity,
+                text: "no model for the roughness of a floor under a sharp corner, or at a feed per revolution above twice the corner radius: the roughness asked for is not checked".to_owned(),
+            });
         }
         let h = outcome.mean_chip.value;
         if !(0.02e-3..=1.5e-3).contains(&h) {
@@ -843,7 +939,8 @@ impl Solver<'_> {
 
 impl Candidate {
     fn hold(&mut self, name: &'static str, cap: Length) {
-        if cap.value < self.feed.value {
+        // Of limits that meet to the last digits the first one holds.
+        if cap.value < self.feed.value * (1.0 - 1e-12) {
             self.feed = cap;
             self.held_by = Some(name);
         }

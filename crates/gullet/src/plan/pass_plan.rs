@@ -68,6 +68,9 @@ pub struct PassPlan {
     pub warnings: Vec<Warning>,
 }
 
+/// Largest reading of a readout, either way: 100 m.
+const MOST_READOUT: f64 = 100.0;
+
 /// Resolution assumed where a machine has neither readout nor dial: 0.01 mm.
 const ASSUMED_RESOLUTION: f64 = 1e-5;
 
@@ -79,6 +82,7 @@ impl PassPlan {
     /// cuts and the deepest that the limits allow.
     pub fn new(job: &Job, library: &Library) -> Result<PassPlan> {
         let mut warnings = Vec::new();
+        check(job)?;
         let resolution = resolution(job, &mut warnings);
         let stock = stock(job)?;
         let (total, exact) = passes::counts_of(stock, resolution)?;
@@ -187,6 +191,36 @@ impl Job {
             wanted
         }
     }
+}
+
+/// Every problem of what the shop owns and of the readout's start, before any depth is tried.
+fn check(job: &Job) -> Result<()> {
+    let mut problems = Vec::new();
+    for (section, found) in [
+        ("cutter", job.cutter.problems()),
+        ("machine", job.machine.problems()),
+        ("hold", job.hold.problems()),
+        ("practice", job.practice.problems()),
+        ("blank", job.blank.problems()),
+    ] {
+        problems.extend(found.into_iter().map(|problem| problem.within(section)));
+    }
+    let start = job.readout_start;
+    if !start.value.is_finite() || start.value.abs() > MOST_READOUT {
+        let show = |x: f64| quantity::format(Kind::Length, x, UnitSystem::Metric);
+        problems.push(Problem::new(
+            if start.value.is_finite() {
+                Code::OutOfRange
+            } else {
+                Code::NotFinite
+            },
+            "cut.readout_start",
+            show(start.value),
+            format!("between {} and {}", show(-MOST_READOUT), show(MOST_READOUT)),
+            "give what the readout shows when the cutter touches the stock",
+        ));
+    }
+    Error::unless_empty(problems, ())
 }
 
 /// The stock a job is to remove.

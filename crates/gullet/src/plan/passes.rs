@@ -29,6 +29,12 @@ pub struct Split {
     pub finishing: u64,
 }
 
+/// Most counts that are split: beyond any stock on any readout.
+const MOST_COUNTS: u64 = 1_000_000_000_000;
+
+/// Furthest from the wanted finishing pass that a split is looked for.
+const FURTHEST: u64 = 10_000;
+
 /// Most passes of a plan: more is a mistake in the job, not a plan.
 const MOST_PASSES: u64 = 10_000;
 
@@ -45,6 +51,15 @@ pub fn split(counts: Counts, strategy: Strategy) -> Result<Split> {
         largest_finish,
     } = counts;
     let smallest = smallest.max(1);
+    if total > MOST_COUNTS {
+        return Err(no_plan(
+            "stock",
+            format!("{total} counts"),
+            format!("at most {MOST_COUNTS} counts of the readout"),
+            "check the stock and the resolution of the readout",
+        ));
+    }
+    let (largest_rough, largest_finish) = (largest_rough.min(total), largest_finish.min(total));
     if total < smallest {
         return Err(no_plan(
             "stock",
@@ -69,16 +84,23 @@ pub fn split(counts: Counts, strategy: Strategy) -> Result<Split> {
             finishing: total,
         });
     }
+    // Where nothing can be roughed, a deeper finishing pass may still take it all.
+    let all_in_one = (total <= largest_finish).then(|| Split {
+        roughing: Vec::new(),
+        finishing: total,
+    });
     if largest_rough < smallest {
-        return Err(no_plan(
-            "roughing_depth",
-            format!("{largest_rough} counts"),
-            format!("at least {smallest} counts of the readout"),
-            "the limits leave no roughing pass that still cuts: see the binding limit",
-        ));
+        return all_in_one.ok_or_else(|| {
+            no_plan(
+                "roughing_depth",
+                format!("{largest_rough} counts"),
+                format!("at least {smallest} counts of the readout"),
+                "the limits leave no roughing pass that still cuts: see the binding limit",
+            )
+        });
     }
     // The wanted allowance first, then the nearest ones that leave a whole number of good passes.
-    let reach = largest_finish - smallest;
+    let reach = (largest_finish - smallest).min(FURTHEST);
     (0..=reach)
         .flat_map(|away| [finish.checked_sub(away), finish.checked_add(away)])
         .flatten()
@@ -90,6 +112,7 @@ pub fn split(counts: Counts, strategy: Strategy) -> Result<Split> {
                 finishing,
             })
         })
+        .or(all_in_one)
         .ok_or_else(|| {
             no_plan(
                 "stock",
@@ -136,13 +159,13 @@ fn deepest_first(rough: u64, largest: u64, smallest: u64) -> Vec<u64> {
     if rest == 0 {
         return depths;
     }
-    if rest < smallest {
-        if let Some(last) = depths.last_mut() {
-            let missing = (smallest - rest).min(*last);
-            *last -= missing;
-            depths.push(rest + missing);
-            return depths;
-        }
+    if rest < smallest
+        && let Some(last) = depths.last_mut()
+    {
+        let missing = (smallest - rest).min(*last);
+        *last -= missing;
+        depths.push(rest + missing);
+        return depths;
     }
     depths.push(rest);
     depths
@@ -157,9 +180,14 @@ fn no_plan(parameter: &str, value: String, admissible: String, remedy: &str) -> 
 /// A quotient within 1e-6 below a whole number counts as it: 2.54 mm is 200 counts of 0.0005 in.
 pub fn counts_of(length: Length, resolution: Length) -> Result<(u64, bool)> {
     let quotient = (length / resolution).value;
-    if !(quotient >= 0.0 && quotient <= 1e12) {
+    if !(0.0..=1e12).contains(&quotient) {
+        let code = if quotient.is_nan() || length.value.is_infinite() {
+            Code::NotFinite
+        } else {
+            Code::OutOfRange
+        };
         return Err(Problem::new(
-            Code::OutOfRange,
+            code,
             "stock",
             quantity::format(Kind::Length, length.value, UnitSystem::Metric),
             format!(

@@ -67,7 +67,7 @@ pub fn format_worked(kind: Kind, si: f64, system: UnitSystem) -> String {
     format_digits(kind, si, system, 5)
 }
 
-/// Prints with so many significant digits (1 to 17) whatever the kind, in the unit of [`format`];
+/// Prints with so many significant digits (1 to 17) whatever the kind, in the unit of [`format()`];
 /// lengths never in millionths of mm or in.
 pub fn format_digits(kind: Kind, si: f64, system: UnitSystem, digits: u32) -> String {
     let (symbol, _) = match system {
@@ -110,7 +110,7 @@ pub fn format_in(
 
 /// Prints the shortest text in this unit that [`parse`](super::parse) reads back to the same bits.
 ///
-/// Holds for every finite value, the sign of zero included; other values print as in [`format`]
+/// Holds for every finite value, the sign of zero included; other values print as in [`format()`]
 /// and cannot be read.
 ///
 /// ```

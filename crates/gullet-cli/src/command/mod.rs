@@ -1,0 +1,26 @@
+//! The commands, one file each.
+
+mod card;
+mod check;
+mod evaluate;
+mod explain;
+mod list;
+mod schema;
+
+use crate::answer::Answer;
+use crate::help;
+use gullet::error::{Result, unknown_name};
+
+/// Runs a command by name.
+pub fn run(name: &str, words: &[String]) -> Result<Answer> {
+    match name {
+        "card" => card::run(words),
+        "explain" => explain::run(words),
+        "evaluate" => evaluate::run(words),
+        "check" => check::run(words),
+        "list" => list::run(words),
+        "schema" => schema::run(words),
+        "help" => help::run(words),
+        _ => Err(unknown_name("command", name, help::names()).into()),
+    }
+}

@@ -1,0 +1,139 @@
+//! `gullet help`: what each command does.
+
+use crate::answer::Answer;
+use crate::arguments::{Spec, read};
+use gullet::error::{Result, unknown_name};
+
+/// Each command with its line in the overview and its own page.
+const PAGES: &[(&str, &str, &str)] = &[
+    (
+        "card",
+        "the set-up card of a job",
+        "gullet card JOB [--format text|json|html] [--output FILE] [--overlay FILE]... [--units inch|metric] [--steps]
+
+Plans the job and writes its set-up card: what to set, how deep each pass, which limit binds and why.
+
+  JOB                a job file in TOML, in JSON where its name ends in .json; - reads standard input
+  --format FORMAT    text, json or html; without it the ending of --output decides, else text
+  --output FILE      write there, all or nothing, instead of standard output
+  --overlay FILE     a shop's own table (CSV) laid over the built-in ones; may be repeated
+  --units SYSTEM     print in inch or metric units instead of the job's own
+  --steps            html: pages with every worked step behind the card
+",
+    ),
+    (
+        "explain",
+        "a formula described, or worked through with numbers",
+        "gullet explain FORMULA [NAME=VALUE]... [--units inch|metric] [--json]
+
+Without values: the formula's equation, arguments, ranges, defaults, source and example.
+With values: the worked step, redone by hand with the same numbers.
+
+  gullet explain table_feed feed_per_tooth='0.004 in' teeth=4 spindle_speed='800 rpm' --units inch
+",
+    ),
+    (
+        "evaluate",
+        "the bare number of a formula",
+        "gullet evaluate FORMULA NAME=VALUE... [--unit UNIT] [--json]
+
+Prints the value with 17 significant digits in UNIT, in the SI unit without it (money per time:
+money/h). With --json the unit stands beside the number.
+
+  gullet evaluate spindle_speed cutting_speed='90 ft/min' diameter='1/2 in' --unit rpm
+",
+    ),
+    (
+        "check",
+        "worked examples against what their sources print",
+        "gullet check [CASES.csv]... [--builtin] [--verbose] [--json]
+
+Runs files of worked examples and tells every row that is missed, then the counts.
+The columns are id,formula,arguments,expected,rtol,source,provenance,note,status; a row known to
+be missed has the reason in status, as \"missed: reason\". A mark on a row that passes is a failure.
+
+  --builtin    run the embedded published examples
+  --verbose    tell rows that pass, too
+",
+    ),
+    (
+        "list",
+        "materials, machines, practices, formulas, sources, units, operations",
+        "gullet list materials|machines|practices|formulas|sources|units|operations [--json] [--overlay FILE]... [--units inch|metric]
+
+Lists what there is to choose from, with a shop's own tables laid over the built-in ones.
+",
+    ),
+    (
+        "schema",
+        "the form of a job file as a JSON Schema",
+        "gullet schema
+
+Prints the JSON Schema of a job file, for editors that check while one types.
+",
+    ),
+    (
+        "help",
+        "this overview, or the page of a command",
+        "gullet help [COMMAND]
+
+Prints the overview, or the page of a command; so does --help.
+",
+    ),
+];
+
+const FOOT: &str = "
+A value carries its unit: '1/2 in', '0.004 in', '12.7 mm', '90 ft/min', '1115 rpm', '15 %'.
+
+Exit codes
+  0  done; with a pipe that closed early, too
+  1  a worked example is missed, or no plan keeps every limit
+  2  wrong command line or input
+  3  a file cannot be read or written
+  4  the tables hold no value for what is asked
+Of several, 3 goes before 2, 2 before 4, 4 before 1. Problems stand on standard error, a line
+each and all at once; as JSON with --json or --format json.
+
+Numbers are starting values. The machine's manual, the shop's rules, local codes and the
+responsible instructor go before them.
+";
+
+/// The names of the commands.
+pub fn names() -> impl Iterator<Item = &'static str> {
+    PAGES.iter().map(|(name, _, _)| *name)
+}
+
+/// The page of a command.
+pub fn of(command: &str) -> Option<String> {
+    PAGES
+        .iter()
+        .find(|(name, _, _)| *name == command)
+        .map(|(_, _, page)| (*page).to_owned())
+}
+
+/// Every command in a line, units, exit codes.
+pub fn overview() -> String {
+    let mut text = String::from(
+        "gullet: machining speeds and feeds, limits, passes and set-up cards\n\n  gullet COMMAND ...\n\n",
+    );
+    for (name, what, _) in PAGES {
+        text += &format!("  {name:<9} {what}\n");
+    }
+    text + FOOT
+}
+
+pub fn run(words: &[String]) -> Result<Answer> {
+    let spec = Spec {
+        flags: &[],
+        operand: "COMMAND",
+        least: 0,
+        most: 1,
+    };
+    let given = read(&spec, words)?;
+    match given.operands.first() {
+        None => Ok(Answer::text(overview())),
+        Some(name) => of(name)
+            .map(Answer::text)
+            .ok_or_else(|| unknown_name("command", name, names()).into()),
+    }
+}
