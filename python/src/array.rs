@@ -14,9 +14,7 @@ use std::sync::Arc;
 static ARRAYS: PyOnceLock<Py<PyModule>> = PyOnceLock::new();
 
 pub fn module(py: Python<'_>) -> PyResult<&Bound<'_, PyModule>> {
-    let module = ARRAYS.get_or_try_init(py, || {
-        py.import("gullet._arrays").map(Bound::unbind)
-    })?;
+    let module = ARRAYS.get_or_try_init(py, || py.import("gullet._arrays").map(Bound::unbind))?;
     Ok(module.bind(py))
 }
 

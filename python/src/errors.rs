@@ -8,9 +8,7 @@ use pyo3::types::PyTuple;
 static ERRORS: PyOnceLock<Py<PyModule>> = PyOnceLock::new();
 
 fn module(py: Python<'_>) -> PyResult<&Bound<'_, PyModule>> {
-    let module = ERRORS.get_or_try_init(py, || {
-        py.import("gullet._errors").map(Bound::unbind)
-    })?;
+    let module = ERRORS.get_or_try_init(py, || py.import("gullet._errors").map(Bound::unbind))?;
     Ok(module.bind(py))
 }
 

@@ -35,14 +35,15 @@ impl Formula {
     }
 
     fn default_text(parameter: &core::Parameter) -> Option<String> {
-        parameter
-            .default
-            .map(|si| exact_text(parameter.kind, si))
+        parameter.default.map(|si| exact_text(parameter.kind, si))
     }
 
     fn doc(&self) -> String {
         let f = self.formula;
-        let mut text = format!("{}\n\n    {}\n\nParameters\n----------\n", f.meaning, f.equation);
+        let mut text = format!(
+            "{}\n\n    {}\n\nParameters\n----------\n",
+            f.meaning, f.equation
+        );
         for p in f.parameters {
             text += &format!("{} : {}", p.name, p.kind.name().replace('_', " "));
             if let Some(default) = Formula::default_text(p) {
@@ -128,7 +129,7 @@ impl Formula {
             };
         }
         if used < given.len() || incomplete {
-            problems.extend(self.names_at_fault(py, given, &problems)?);
+            problems.extend(self.names_at_fault(given, &problems)?);
         }
         if !problems.is_empty() {
             return Err(of_problems(py, &problems, None));
@@ -139,7 +140,6 @@ impl Formula {
     /// Unknown and missing names, told as the core tells them.
     fn names_at_fault(
         &self,
-        py: Python<'_>,
         given: &Bound<'_, PyDict>,
         known: &[Problem],
     ) -> PyResult<Vec<Problem>> {
@@ -151,7 +151,6 @@ impl Formula {
                 pairs.push((name, String::new()));
             }
         }
-        let _ = py;
         // Without values every name is judged alone: problems of values have been found before.
         Ok(match self.formula.read_arguments(&pairs) {
             Ok(_) => Vec::new(),
@@ -241,7 +240,11 @@ impl Formula {
             if nan {
                 warn_rows(py, self.formula.name, &rows)?;
             } else {
-                return Err(of_problems(py, &self.row_problems(values, &first), Some(&rows)));
+                return Err(of_problems(
+                    py,
+                    &self.row_problems(values, &first),
+                    Some(&rows),
+                ));
             }
         }
         Ok(Data::Array(results.into(), shape.to_vec()))
@@ -289,13 +292,11 @@ impl Formula {
     }
 
     // Makes it a routine for `inspect` and `help`, and a static function in a class.
-    #[pyo3(signature = (instance, owner=None))]
     fn __get__(
         slf: Py<Formula>,
-        instance: &Bound<'_, PyAny>,
-        owner: Option<&Bound<'_, PyAny>>,
+        _instance: &Bound<'_, PyAny>,
+        _owner: &Bound<'_, PyAny>,
     ) -> Py<Formula> {
-        let _ = (instance, owner);
         slf
     }
 
@@ -405,13 +406,8 @@ impl Formula {
     }
 
     fn __reduce__(&self, py: Python<'_>) -> PyResult<(Py<PyAny>, (Py<PyAny>, &'static str))> {
-        let module = py.import("gullet.formula")?.into_any().unbind();
-        let _ = &module;
         let find = py.import("gullet._gullet")?.getattr("formulas")?.unbind();
-        let restore = py
-            .import("gullet._records")?
-            .getattr("_formula")?
-            .unbind();
+        let restore = py.import("gullet._records")?.getattr("_formula")?.unbind();
         Ok((restore, (find, self.formula.name)))
     }
 
@@ -512,7 +508,13 @@ impl Step {
     #[getter]
     fn arguments<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let dict = PyDict::new(py);
-        for (parameter, si) in self.step.formula.parameters.iter().zip(&self.step.arguments) {
+        for (parameter, si) in self
+            .step
+            .formula
+            .parameters
+            .iter()
+            .zip(&self.step.arguments)
+        {
             dict.set_item(parameter.name, scalar(parameter.kind, *si))?;
         }
         Ok(dict)

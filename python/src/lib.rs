@@ -22,7 +22,6 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<formula::Formula>()?;
     module.add_class::<formula::Step>()?;
     module.add_class::<model::Library>()?;
-    module.add_class::<model::Material>()?;
     module.add_class::<model::Part>()?;
     module.add_class::<cut::Setup>()?;
     module.add_class::<cut::Cut>()?;
@@ -40,6 +39,10 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(model::builtin_names, module)?)?;
     module.add_function(wrap_pyfunction!(cut::record_fields, module)?)?;
     module.add_function(wrap_pyfunction!(cut::_cut, module)?)?;
+    module.add_function(wrap_pyfunction!(plan::_job, module)?)?;
+    module.add_function(wrap_pyfunction!(plan::_plan, module)?)?;
+    module.add_function(wrap_pyfunction!(plan::_card, module)?)?;
+    module.add_function(wrap_pyfunction!(plan::_planned_cut, module)?)?;
     module.add_function(wrap_pyfunction!(plan::job_schema, module)?)?;
     module.add_function(wrap_pyfunction!(plan::job_reference, module)?)?;
     module.add_function(wrap_pyfunction!(errors::codes, module)?)?;

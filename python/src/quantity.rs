@@ -37,7 +37,7 @@ pub fn escaped(text: &str) -> String {
         .replace('"', "&quot;")
 }
 
-#[pyclass(frozen, module = "gullet", name = "Quantity", skip_from_py_object)]
+#[pyclass(frozen, module = "gullet", name = "Quantity")]
 #[derive(Debug, Clone, PartialEq)]
 pub struct Quantity {
     pub kind: Kind,
@@ -99,7 +99,7 @@ fn bare(kind: Kind, value: f64) -> Result<f64, Fault> {
     if unitless(kind) {
         return Ok(value);
     }
-    Ok(parse(kind, &format!("{value:?}"))?)
+    Ok(parse(kind, format!("{value:?}").trim_end_matches(".0"))?)
 }
 
 pub fn text_of<'a>(any: &'a Bound<'_, PyString>) -> Result<std::borrow::Cow<'a, str>, Fault> {
@@ -489,15 +489,15 @@ impl Quantity {
     }
 
     fn times(&self, other: &Quantity) -> Result<Quantity, Fault> {
-        let kind = core::product(self.kind, other.kind)
-            .ok_or_else(|| self.unknown_kind("*", other))?;
+        let kind =
+            core::product(self.kind, other.kind).ok_or_else(|| self.unknown_kind("*", other))?;
         let data = self.data.zip(&other.data, |a, b| a * b)?;
         checked(kind, data, &[&self.data, &other.data])
     }
 
     fn over(&self, other: &Quantity) -> Result<Quantity, Fault> {
-        let kind = core::quotient(self.kind, other.kind)
-            .ok_or_else(|| self.unknown_kind("/", other))?;
+        let kind =
+            core::quotient(self.kind, other.kind).ok_or_else(|| self.unknown_kind("/", other))?;
         let data = self.data.zip(&other.data, |a, b| a / b)?;
         checked(kind, data, &[&self.data, &other.data])
     }
@@ -539,7 +539,9 @@ impl Quantity {
         if values.len() > 6 {
             parts.push(format!("... {} in all", values.len()));
         }
-        format!("[{}] {symbol}", parts.join(", ")).trim_end().to_owned()
+        format!("[{}] {symbol}", parts.join(", "))
+            .trim_end()
+            .to_owned()
     }
 }
 
@@ -632,9 +634,7 @@ impl Quantity {
         }
         let own = core::unit(self.kind, unit).map_err(|error| raise(py, &error))?;
         let converter = Converter::new(own);
-        self.data
-            .map(py, |si| converter.from_si(si))?
-            .give(py)
+        self.data.map(py, |si| converter.from_si(si))?.give(py)
     }
 
     #[getter]
@@ -673,7 +673,8 @@ impl Quantity {
     }
 
     fn __add__(&self, other: &Bound<'_, PyAny>) -> PyResult<Quantity> {
-        self.sum(other, 1.0).map_err(|fault| fault.raise(other.py()))
+        self.sum(other, 1.0)
+            .map_err(|fault| fault.raise(other.py()))
     }
 
     fn __radd__(&self, other: &Bound<'_, PyAny>) -> PyResult<Quantity> {
@@ -681,7 +682,8 @@ impl Quantity {
     }
 
     fn __sub__(&self, other: &Bound<'_, PyAny>) -> PyResult<Quantity> {
-        self.sum(other, -1.0).map_err(|fault| fault.raise(other.py()))
+        self.sum(other, -1.0)
+            .map_err(|fault| fault.raise(other.py()))
     }
 
     fn __rsub__(&self, py: Python<'_>, other: &Bound<'_, PyAny>) -> PyResult<Quantity> {
@@ -804,7 +806,10 @@ impl Quantity {
         slf
     }
 
-    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyTuple>)> {
+    fn __reduce__<'py>(
+        &self,
+        py: Python<'py>,
+    ) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyTuple>)> {
         let make = py.import("gullet._gullet")?.getattr("_quantity")?;
         let bytes: Vec<u8> = self
             .data
@@ -835,8 +840,9 @@ impl Quantity {
             return self.__str__(py);
         }
         match self.data {
-            Data::Scalar(si) => core::format_in(self.kind, si, spec, 4)
-                .map_err(|error| raise(py, &error)),
+            Data::Scalar(si) => {
+                core::format_in(self.kind, si, spec, 4).map_err(|error| raise(py, &error))
+            }
             Data::Array(..) => Err(PyTypeError::new_err(
                 "an array is printed without a format: take a row",
             )),

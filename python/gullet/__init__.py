@@ -1,0 +1,78 @@
+"""Machining speeds, feeds, limits, passes and set-up cards.
+
+>>> import gullet
+>>> speed = gullet.formula.spindle_speed(cutting_speed="90 ft/min", diameter="1/2 in")
+>>> print(speed)
+688 rpm
+>>> speed.to("rpm")
+687.5493541569878
+>>> print(gullet.explain("spindle_speed", cutting_speed="90 ft/min", diameter="1/2 in").text)
+n = v_c/(pi D) = (27.432 m/min)/(pi x 12.7 mm) = 687.55 rpm
+"""
+
+from __future__ import annotations
+
+from . import formula
+from ._errors import GulletError, GulletWarning, Problem, Rows
+from ._gullet import (
+    Card,
+    Cut,
+    Formula,
+    Job,
+    Library,
+    PassPlan,
+    Quantity,
+    Setup,
+    Step,
+    __version__,
+    builtin_names,
+    codes,
+    evaluate,
+    explain,
+    formulas,
+    job_keys,
+    job_reference,
+    job_schema,
+    kinds,
+    units_of,
+)
+from ._model import (
+    Blank,
+    Cutter,
+    Hold,
+    Machine,
+    Material,
+    Practice,
+    Section,
+    after_measurement,
+    card,
+    job,
+    mill,
+    plan,
+    setup,
+)
+from ._records import (
+    Adjustment,
+    Band,
+    Choice,
+    Consequences,
+    Datum,
+    Doubt,
+    Ledger,
+    Limit,
+    Parameter,
+    Pass,
+    PassTime,
+    PlannedPass,
+    Ranged,
+    Relief,
+    Settings,
+    Support,
+)
+from ._units import get_units, set_units, units
+
+__all__ = [
+    name
+    for name, value in list(globals().items())
+    if not name.startswith("_") and name != "annotations"
+] + ["__version__"]

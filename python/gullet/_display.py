@@ -1,0 +1,31 @@
+"""Signatures of formulas, for help and editors."""
+
+from __future__ import annotations
+
+import inspect
+from typing import Any
+
+
+class _Default:
+    """A default that prints as it is written."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+
+    def __repr__(self) -> str:
+        return repr(self.text)
+
+
+def signature(formula: Any) -> inspect.Signature:
+    """Keywords only, with the defaults of the catalogue."""
+    kind = inspect.Parameter.KEYWORD_ONLY
+    parameters = [
+        inspect.Parameter(
+            parameter.name,
+            kind,
+            default=inspect.Parameter.empty if parameter.default is None else parameter.default,
+        )
+        for parameter in formula.parameters
+    ]
+    parameters.append(inspect.Parameter("on_bad_row", kind, default="raise"))
+    return inspect.Signature(parameters)
