@@ -151,7 +151,7 @@ class Section:
         return _restore, (type(self), self._part)
 
     def _shown(self) -> dict[str, Any]:
-        hidden = (None, "", (), [])
+        hidden: tuple[Any, ...] = (None, "", (), [])
         return {name: value for name, value in self._values.items() if value not in hidden}
 
     def __repr__(self) -> str:
@@ -290,16 +290,16 @@ def setup(
     }
     from ._errors import GulletError, Problem
 
-    parts: list[Part] = []
+    parts: dict[str, Part] = {}
     problems: list[Problem] = []
     for name, (cls, value) in named.items():
         try:
-            parts.append(_part(cls, value, library))
+            parts[name] = _part(cls, value, library)
         except GulletError as error:
             problems.extend(error.problems)
     if problems:
         raise GulletError(tuple(problems))
-    return Setup(*parts, library=library)
+    return Setup(**parts, library=library)
 
 
 def mill(

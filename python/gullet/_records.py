@@ -256,10 +256,10 @@ class PlannedPass(NamedTuple):
 
 
 def _limits(rows: list[tuple[Any, ...]]) -> Ledger:
-    return Ledger(
-        Limit(*row[:-1], None if row[-1] is None else Relief(*row[-1]))
-        for row in rows
-    )
+    def limit(*row: Any, relief: Any) -> Limit:
+        return Limit._make([*row, None if relief is None else Relief(*relief)])
+
+    return Ledger(limit(*row, relief=relief) for *row, relief in rows)
 
 
 def _ranged(row: tuple[Any, ...]) -> Ranged:
@@ -297,4 +297,4 @@ def _steps(rows: list[Any]) -> tuple[Any, ...]:
 
 
 def _passes(rows: list[tuple[Any, ...]]) -> tuple[PlannedPass, ...]:
-    return tuple(PlannedPass(*row[:-1], PassTime(*row[-1])) for row in rows)
+    return tuple(PlannedPass._make([*row, PassTime(*time)]) for *row, time in rows)

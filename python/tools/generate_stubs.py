@@ -11,7 +11,7 @@ from pathlib import Path
 import gullet
 from gullet import _gullet
 
-PACKAGE = Path(__file__).parent / "gullet"
+PACKAGE = Path(__file__).parent.parent / "gullet"
 SECTIONS = ("material", "blank", "cutter", "machine", "hold", "practice")
 MATERIAL = {
     "id": "str",
@@ -36,9 +36,12 @@ def formulas() -> str:
         "# Written by generate_stubs.py.",
         "from typing import Literal",
         "",
-        "from ._gullet import Quantity, QuantityLike",
+        "from ._gullet import Quantity",
+        "from ._types import QuantityLike",
         "",
-        "__all__: list[str]",
+        "__all__ = [",
+        *(f'    "{formula.name}",' for formula in gullet.formulas()),
+        "]",
         "",
     ]
     for formula in gullet.formulas():
