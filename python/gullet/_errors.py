@@ -46,6 +46,8 @@ class GulletError(ValueError):
     out_of_range diameter 0 mm | above 0 mm
     """
 
+    __module__ = "gullet"
+
     problems: tuple[Problem, ...]
     rows: Rows | None
 
@@ -90,6 +92,8 @@ class GulletError(ValueError):
 
 class GulletWarning(UserWarning):
     """A doubt about a result that was computed: an assumption, a rounding, a lowered setting."""
+
+    __module__ = "gullet"
 
 
 def _error(problems: list[tuple[str, ...]], rows: tuple[Any, ...] | None) -> GulletError:

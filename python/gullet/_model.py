@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 import os
 from collections.abc import Mapping, Sequence
-from html import escape
 from typing import Any, TypeVar
 
 from ._fields import (
@@ -164,6 +163,8 @@ class Section:
         return f"{type(self).__name__}({keys})"
 
     def _repr_html_(self) -> str:
+        from html import escape
+
         def show(value: Any) -> str:
             if isinstance(value, (tuple, list)):
                 return ", ".join(map(show, value))

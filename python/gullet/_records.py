@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from html import escape
 from typing import Any, NamedTuple
 
 from ._fields import ConsequencesFields, SettingsFields
@@ -82,6 +81,8 @@ class Record:
         return type(self), (list(self._values.items()),)
 
     def _repr_html_(self) -> str:
+        from html import escape
+
         rows = "".join(
             f"<tr><td>{escape(name.replace('_', ' '))}</td><td>{escape(str(value))}</td></tr>"
             for name, value in self._values.items()
@@ -150,6 +151,8 @@ class Ledger(tuple[Limit, ...]):
         return "\n".join(map(str, self))
 
     def _repr_html_(self) -> str:
+        from html import escape
+
         rows = ""
         for limit in self:
             tag = "th" if limit.binding else "td"

@@ -86,13 +86,15 @@ def edited(edits: str) -> str:
 def test_jobs(row):
     with pytest.raises(GulletError) as caught:
         gullet.Job.from_toml(edited(row["edits"]))
-    error = caught.value
-    assert error.code == row["code"], error
-    assert len(error.problems) == int(row["problems"]), error
-    if row["parameter"]:
-        assert error.parameter == row["parameter"]
+    problems = caught.value.problems
+    assert len(problems) == int(row["problems"]), caught.value
     # Lines depend on where an edit puts its key.
-    assert row["text"] in str(error) or "(line" in row["text"]
+    words = "" if "(line" in row["text"] else row["text"]
+    assert any(
+        (problem.code, problem.parameter) == (row["code"], row["parameter"])
+        and words in problem.text
+        for problem in problems
+    ), caught.value
 
 
 def test_json_jobs_are_told_alike():

