@@ -5,7 +5,7 @@
 >>> print(speed)
 688 rpm
 >>> speed.to("rpm")
-687.5493541569878
+687.5493541569879
 >>> print(gullet.explain("spindle_speed", cutting_speed="90 ft/min", diameter="1/2 in").text)
 n = v_c/(pi D) = (27.432 m/min)/(pi x 12.7 mm) = 687.55 rpm
 """
