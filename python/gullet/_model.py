@@ -189,7 +189,7 @@ class Material(Section, MaterialFields):
     >>> import gullet
     >>> material = gullet.Material("6061")
     >>> material.iso513, material.kc11.to("N/mm2")
-    ('N', 660.0)
+    ('N', 800.0)
     """
 
     __slots__ = ()
@@ -232,7 +232,7 @@ class Cutter(Section, CutterFields):
     >>> cutter = gullet.Cutter(form="square", material="HSS", diameter="1/2 in", teeth=2,
     ...                        flute_length="1 in", stick_out="1.5 in")
     >>> cutter.diameter, cutter.assumptions[0]
-    (Quantity('12.7 mm'), 'shank_diameter: the diameter')
+    (Quantity('12.7 mm'), "cutter.shank_diameter: the cutter's diameter assumed")
     """
 
     __slots__ = ()

@@ -172,3 +172,23 @@ def test_help_of_the_package_runs():
     for module in (gullet, gullet.formula, gullet._errors, gullet._units, gullet._model):
         failed, _ = doctest.testmod(module)
         assert not failed, module
+
+
+def test_the_readme_runs():
+    import doctest
+
+    try:
+        failed, tried = doctest.testfile(str(ROOT / "README.md"), module_relative=False)
+    finally:
+        gullet.set_units("metric")
+    assert tried >= 5 and not failed
+
+
+def test_the_readme_shows_the_digits_of_the_command():
+    import subprocess
+
+    words = ["spindle_speed", "cutting_speed=90 ft/min", "diameter=1/2 in", "--unit", "rpm"]
+    command = ["cargo", "run", "--quiet", "--release", "-p", "gullet-cli", "--", "evaluate", *words]
+    shown = subprocess.run(command, cwd=ROOT, capture_output=True, text=True, check=True).stdout
+    speed = gullet.formula.spindle_speed(cutting_speed="90 ft/min", diameter="1/2 in")
+    assert float(shown) == speed.to("rpm")
