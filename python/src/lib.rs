@@ -2,6 +2,8 @@
 #![forbid(unsafe_code)]
 // The methods are documented in the stub and in the package's help.
 #![allow(missing_docs)]
+// Records cross as plain tuples, which the package names.
+#![allow(clippy::type_complexity)]
 
 mod array;
 mod cut;

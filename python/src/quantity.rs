@@ -235,7 +235,7 @@ fn foreign(kind: Kind, any: &Bound<'_, PyAny>) -> Result<Data, Fault> {
     };
     let name: String = module_text(py, any)?;
     let own = unit(kind, &name).ok();
-    let magnitude = || Ok::<_, Fault>(Data::take(&any.getattr("magnitude")?)?);
+    let magnitude = || -> Result<Data, Fault> { Data::take(&any.getattr("magnitude")?) };
     let in_own = |own| -> Result<Data, Fault> {
         let converter = Converter::new(own);
         Ok(magnitude()?.map(py, |value| converter.to_si(value))?)
