@@ -13,7 +13,6 @@ n = v_c/(pi D) = (27.432 m/min)/(pi x 12.7 mm) = 687.55 rpm
 from __future__ import annotations
 
 from . import formula
-from ._errors import GulletError, GulletWarning, Problem, Rows
 from ._gullet import (
     Card,
     Cut,
@@ -36,41 +35,45 @@ from ._gullet import (
     kinds,
     units_of,
 )
-from ._model import (
-    Blank,
-    Cutter,
-    Hold,
-    Machine,
-    Material,
-    Practice,
-    Section,
-    after_measurement,
-    card,
-    job,
-    mill,
-    plan,
-    setup,
-)
-from ._records import (
-    Adjustment,
-    Band,
-    Choice,
-    Consequences,
-    Datum,
-    Doubt,
-    Ledger,
-    Limit,
-    Parameter,
-    Pass,
-    PassTime,
-    PlannedPass,
-    Ranged,
-    Relief,
-    Settings,
-    Support,
-)
-from ._types import QuantityLike
 from ._units import get_units, set_units, units
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ._errors import GulletError, GulletWarning, Problem, Rows
+    from ._model import (
+        Blank,
+        Cutter,
+        Hold,
+        Machine,
+        Material,
+        Practice,
+        Section,
+        after_measurement,
+        card,
+        job,
+        mill,
+        plan,
+        setup,
+    )
+    from ._records import (
+        Adjustment,
+        Band,
+        Choice,
+        Consequences,
+        Datum,
+        Doubt,
+        Ledger,
+        Limit,
+        Parameter,
+        Pass,
+        PassTime,
+        PlannedPass,
+        Ranged,
+        Relief,
+        Settings,
+        Support,
+    )
+    from ._types import QuantityLike
 
 __all__ = [
     "Adjustment",
@@ -132,3 +135,20 @@ __all__ = [
     "units",
     "units_of",
 ]
+
+
+def __getattr__(name: str) -> object:
+    # Loaded at their first use: they take longer than all the rest.
+    if name in __all__:
+        from importlib import import_module
+
+        for home in ("_errors", "_model", "_records", "_types"):
+            found = vars(import_module(f".{home}", __name__)).get(name)
+            if found is not None:
+                globals()[name] = found
+                return found
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+
+
+def __dir__() -> list[str]:
+    return sorted({*globals(), *__all__})

@@ -12,6 +12,8 @@ import pytest
 from conftest import JOBS, ROOT
 
 import gullet
+import gullet._errors
+import gullet._model
 from gullet import GulletError, GulletWarning, Quantity
 
 PARTS = {
