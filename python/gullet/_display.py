@@ -6,16 +6,6 @@ import inspect
 from typing import Any
 
 
-class _Default:
-    """A default that prints as it is written."""
-
-    def __init__(self, text: str) -> None:
-        self.text = text
-
-    def __repr__(self) -> str:
-        return repr(self.text)
-
-
 def signature(formula: Any) -> inspect.Signature:
     """Keywords only, with the defaults of the catalogue."""
     kind = inspect.Parameter.KEYWORD_ONLY

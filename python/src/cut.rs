@@ -625,10 +625,6 @@ impl Cut {
         Ok(html + "</div>")
     }
 
-    fn _ledger_html(&self, py: Python<'_>) -> PyResult<String> {
-        Ok(limits_html(&self.cut, system(py)?))
-    }
-
     fn __reduce__<'py>(
         &self,
         py: Python<'py>,

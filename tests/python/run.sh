@@ -17,16 +17,17 @@ fi
 wheels="$target/python-wheels"
 rm -rf "$wheels"
 "$venv/bin/maturin" build --quiet --release -m python/Cargo.toml -o "$wheels"
-size=$(wc -c < "$wheels"/*.whl)
+wheel=$(echo "$wheels"/*.whl)
+size=$(wc -c < "$wheel")
 echo "wheel: $size bytes"
 [ "$size" -lt 3000000 ]
-"$venv/bin/python" -m pip install --quiet --disable-pip-version-check --force-reinstall --no-deps "$wheels"/*.whl
+"$venv/bin/python" -m pip install --quiet --disable-pip-version-check --force-reinstall --no-deps "$wheel"
 
 # A clean environment with nothing but the wheel.
 clean="$target/python-clean"
 rm -rf "$clean"
 "$python" -m venv "$clean"
-"$clean/bin/python" -m pip install --quiet --disable-pip-version-check --no-index "$wheels"/*.whl
+"$clean/bin/python" -m pip install --quiet --disable-pip-version-check --no-index "$wheel"
 (cd "$target" && "$clean/bin/python" "$root/tests/python/example.py")
 "$clean/bin/python" -c 'import gullet; print(gullet.card("crates/gullet-cli/jobs/bearing_bracket.toml"))' > /dev/null
 
