@@ -40,6 +40,15 @@ macro_rules! records {
         }
 
         impl $name {
+            /// Every field in order, without a value.
+            pub const FIELDS: &'static [Field] = &[$(Field {
+                name: stringify!($field),
+                kind: Kind::$kind,
+                meaning: $what,
+                optional: records!(@optional $($maybe)?),
+                value: None,
+            }),*];
+
             /// Every field in order, with its value in SI units.
             pub fn fields(&self) -> Vec<Field> {
                 vec![$(Field {

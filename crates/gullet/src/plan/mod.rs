@@ -6,6 +6,6 @@ mod job;
 mod pass_plan;
 pub mod passes;
 
-pub use card::Card;
-pub use job::{Job, Stock, Strategy, job_reference, job_schema};
+pub use card::{Card, cut_json};
+pub use job::{Job, JobKey, Part, Stock, Strategy, job_keys, job_reference, job_schema};
 pub use pass_plan::{PassPlan, PassTime, PlannedPass};

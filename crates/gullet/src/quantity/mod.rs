@@ -2,6 +2,7 @@
 
 mod convert;
 mod decimal;
+mod dimension;
 mod kind;
 pub(crate) mod math;
 mod natural;
@@ -22,8 +23,9 @@ mod text_tests;
 mod units_tests;
 
 pub use convert::{Converter, from_unit, to_unit};
+pub use dimension::{interchangeable, product, quotient};
 pub use kind::{Kind, Unit, UnitSystem};
-pub use print::{format, format_digits, format_exact, format_in, format_worked};
+pub use print::{exact_text, format, format_digits, format_exact, format_in, format_worked};
 pub use spelling::unit;
 pub use text::{parse, parse_number};
 pub use types::*;

@@ -3,6 +3,7 @@
 use super::decimal::{Digits, Fraction};
 use super::kind::{Kind, Unit, UnitSystem};
 use super::spelling::{unit, with_unit};
+use super::units::usual;
 use crate::error::Result;
 
 /// How far a number is rounded for people.
@@ -126,6 +127,21 @@ pub fn format_exact(kind: Kind, si: f64, unit: &Unit) -> String {
     }
     let digits = Digits::shortest(si, &Fraction::of_unit(unit));
     with_unit(&digits.text(si.is_sign_negative(), -5, 17), unit.symbol)
+}
+
+/// Prints the shortest of the exact texts in the units that a person writes this kind in.
+///
+/// ```
+/// use gullet::quantity::{Kind, exact_text};
+/// assert_eq!(exact_text(Kind::Length, 0.0127), "0.5 in");
+/// ```
+pub fn exact_text(kind: Kind, si: f64) -> String {
+    usual(kind)
+        .iter()
+        .filter_map(|symbol| unit(kind, symbol).ok())
+        .map(|unit| format_exact(kind, si, unit))
+        .min_by_key(String::len)
+        .unwrap_or_else(|| format!("{si:?}"))
 }
 
 fn not_finite(value: f64) -> Option<&'static str> {

@@ -72,7 +72,7 @@ fn planned(card: &Card, pass: &PlannedPass) -> Value {
 }
 
 /// A cut as JSON.
-fn cut(cut: &Cut, system: UnitSystem) -> Value {
+pub fn cut(cut: &Cut, system: UnitSystem) -> Value {
     let q = |kind, si| quantity(kind, si, system);
     json!({
         "settings": fields(&cut.settings.fields(), system),

@@ -7,6 +7,8 @@ mod limits;
 mod print;
 mod text;
 
+pub use json::cut as cut_json;
+
 use super::job::Job;
 use super::pass_plan::PassPlan;
 use crate::error::Result;

@@ -9,7 +9,7 @@ mod reader;
 mod reference;
 mod schema;
 
-pub(super) use field::{Field, Form, Group, Presence, Rule, Section, Word, form};
+pub(super) use field::{Field, Form, Group, Presence, Rule, Section, Shape, Word, form};
 pub(super) use node::Node;
 pub(super) use reader::{Keys, Reader, SectionReader};
 pub(super) use reference::reference;

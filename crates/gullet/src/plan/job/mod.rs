@@ -1,10 +1,14 @@
 //! A job: what is to be cut, with what, how held; read from a job file.
 
+mod keys;
 mod machine;
+mod part;
 mod read;
 mod sections;
 mod words;
 
+pub use keys::{JobKey, job_keys};
+pub use part::Part;
 pub(in crate::plan) use read::unnamed_cutter;
 
 use super::document::{self, Node};

@@ -70,7 +70,7 @@ pub(super) fn job(root: &Node, library: &Library) -> Result<Job> {
     })
 }
 
-fn material(reader: &mut Reader<'_>, library: &Library) -> Option<Material> {
+pub(super) fn material(reader: &mut Reader<'_>, library: &Library) -> Option<Material> {
     let keys: MaterialKeys = reader.section();
     if let Some(id) = &keys.id {
         return of_tables(reader, library, "material.id", id).cloned();
@@ -179,7 +179,7 @@ fn own_material(name: String, iso513: Iso513, pair: KienzlePair) -> Material {
     }
 }
 
-fn blank(reader: &mut Reader<'_>, units: UnitSystem) -> Blank {
+pub(super) fn blank(reader: &mut Reader<'_>, units: UnitSystem) -> Blank {
     let keys: BlankKeys = reader.section();
     let largest = si(100.0);
     let blank = Blank {
@@ -191,7 +191,7 @@ fn blank(reader: &mut Reader<'_>, units: UnitSystem) -> Blank {
     blank
 }
 
-fn cutter(reader: &mut Reader<'_>, units: UnitSystem) -> Cutter {
+pub(super) fn cutter(reader: &mut Reader<'_>, units: UnitSystem) -> Cutter {
     let keys: CutterKeys = reader.section();
     let form = match keys.form {
         Some(End::CornerRadius) => CutterForm::CornerRadius(keys.corner_radius.unwrap_or(si(0.0))),
@@ -258,7 +258,7 @@ pub(in crate::plan) fn unnamed_cutter(
     format!("{size} {teeth}-tooth {} {word}", material.name())
 }
 
-fn hold(reader: &mut Reader<'_>, units: UnitSystem) -> Hold {
+pub(super) fn hold(reader: &mut Reader<'_>, units: UnitSystem) -> Hold {
     let keys: HoldKeys = reader.section();
     let screw = reader.gives("hold.handle_torque")
         || reader.gives("hold.screw_lead")

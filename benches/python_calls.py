@@ -1,0 +1,58 @@
+"""Times of calls from Python; run with the package installed: python benches/python_calls.py."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+import timeit
+
+import gullet
+
+
+def best(call, number: int) -> float:
+    """Seconds of one call, the best of seven runs."""
+    return min(timeit.repeat(call, number=number, repeat=7)) / number
+
+
+def main() -> None:
+    code = "import time; s = time.perf_counter(); import gullet; print(time.perf_counter() - s)"
+    imports = [
+        float(subprocess.run([sys.executable, "-c", code], capture_output=True, text=True).stdout)
+        for _ in range(15)
+    ]
+    formula = gullet.formula.spindle_speed
+    speed, diameter = gullet.Quantity("90 ft/min"), gullet.Quantity("1/2 in")
+    setup = gullet.setup(
+        material="6061",
+        blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+        cutter=gullet.Cutter(
+            form="square", material="HSS", diameter="1/2 in", teeth=2,
+            flute_length="1 in", stick_out="1.5 in",
+        ),
+        machine="manual-knee-mill",
+        hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+    )
+    depth, width = gullet.Quantity("0.4 in"), gullet.Quantity("0.03 in")
+
+    def cut() -> gullet.Cut:
+        return setup.mill(
+            operation="side-milling", axial_depth=depth, radial_depth=width, warn_of_doubts=False
+        )
+
+    rows = [
+        ("import gullet", min(imports) * 1e6),
+        ("formula, quantities made before", best(lambda: formula(cutting_speed=speed, diameter=diameter), 50_000) * 1e6),
+        ("formula, text arguments", best(lambda: formula(cutting_speed="90 ft/min", diameter="1/2 in"), 20_000) * 1e6),
+        ("a whole Cut", best(cut, 1_000) * 1e6),
+        ("Quantity from text", best(lambda: gullet.Quantity("1/2 in"), 20_000) * 1e6),
+    ]
+    import numpy as np
+
+    array = gullet.Quantity(np.linspace(1, 500, 1_000_000), "m/min")
+    rows.append(("formula over 1 000 000 rows", best(lambda: formula(cutting_speed=array, diameter=diameter).si, 3) * 1e6))
+    for name, microseconds in rows:
+        print(f"{name:34} {microseconds:12.2f} us")
+
+
+if __name__ == "__main__":
+    main()

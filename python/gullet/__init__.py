@@ -1,0 +1,154 @@
+"""Machining speeds, feeds, limits, passes and set-up cards.
+
+>>> import gullet
+>>> speed = gullet.formula.spindle_speed(cutting_speed="90 ft/min", diameter="1/2 in")
+>>> print(speed)
+688 rpm
+>>> speed.to("rpm")
+687.5493541569879
+>>> print(gullet.explain("spindle_speed", cutting_speed="90 ft/min", diameter="1/2 in").text)
+n = v_c/(pi D) = (27.432 m/min)/(pi x 12.7 mm) = 687.55 rpm
+"""
+
+from __future__ import annotations
+
+from . import formula
+from ._gullet import (
+    Card,
+    Cut,
+    Formula,
+    Job,
+    Library,
+    PassPlan,
+    Quantity,
+    Setup,
+    Step,
+    __version__,
+    builtin_names,
+    codes,
+    evaluate,
+    explain,
+    formulas,
+    job_keys,
+    job_reference,
+    job_schema,
+    kinds,
+    units_of,
+)
+from ._units import get_units, set_units, units
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ._errors import GulletError, GulletWarning, Problem, Rows
+    from ._model import (
+        Blank,
+        Cutter,
+        Hold,
+        Machine,
+        Material,
+        Practice,
+        Section,
+        after_measurement,
+        card,
+        job,
+        mill,
+        plan,
+        setup,
+    )
+    from ._records import (
+        Adjustment,
+        Band,
+        Choice,
+        Consequences,
+        Datum,
+        Doubt,
+        Ledger,
+        Limit,
+        Parameter,
+        Pass,
+        PassTime,
+        PlannedPass,
+        Ranged,
+        Relief,
+        Settings,
+        Support,
+    )
+    from ._types import QuantityLike
+
+__all__ = [
+    "Adjustment",
+    "Band",
+    "Blank",
+    "Card",
+    "Choice",
+    "Consequences",
+    "Cut",
+    "Cutter",
+    "Datum",
+    "Doubt",
+    "Formula",
+    "GulletError",
+    "GulletWarning",
+    "Hold",
+    "Job",
+    "Ledger",
+    "Library",
+    "Limit",
+    "Machine",
+    "Material",
+    "Parameter",
+    "Pass",
+    "PassPlan",
+    "PassTime",
+    "PlannedPass",
+    "Practice",
+    "Problem",
+    "Quantity",
+    "QuantityLike",
+    "Ranged",
+    "Relief",
+    "Rows",
+    "Section",
+    "Settings",
+    "Setup",
+    "Step",
+    "Support",
+    "__version__",
+    "after_measurement",
+    "builtin_names",
+    "card",
+    "codes",
+    "evaluate",
+    "explain",
+    "formula",
+    "formulas",
+    "get_units",
+    "job",
+    "job_keys",
+    "job_reference",
+    "job_schema",
+    "kinds",
+    "mill",
+    "plan",
+    "set_units",
+    "setup",
+    "units",
+    "units_of",
+]
+
+
+def __getattr__(name: str) -> object:
+    # Loaded at their first use: they take longer than all the rest.
+    if name in __all__:
+        from importlib import import_module
+
+        for home in ("_errors", "_model", "_records", "_types"):
+            found = vars(import_module(f".{home}", __name__)).get(name)
+            if found is not None:
+                globals()[name] = found
+                return found
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+
+
+def __dir__() -> list[str]:
+    return sorted({*globals(), *__all__})

@@ -1,0 +1,303 @@
+"""Small frozen records that results are made of."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from typing import Any, NamedTuple
+
+from ._fields import ConsequencesFields, SettingsFields
+from ._gullet import Cut, Quantity
+
+
+class Parameter(NamedTuple):
+    """A parameter of a formula."""
+
+    name: str
+    symbol: str
+    kind: str
+    meaning: str
+    range: str
+    default: str | None
+
+
+def _parameters(rows: list[tuple[Any, ...]]) -> tuple[Parameter, ...]:
+    return tuple(Parameter(*row) for row in rows)
+
+
+def _formula(find: Callable[[], list[Any]], name: str) -> Any:
+    return next(formula for formula in find() if formula.name == name)
+
+
+class Record:
+    """Named quantities, read as attributes; a missing one is None."""
+
+    __slots__ = ("_values",)
+    _values: dict[str, Any]
+
+    def __init__(self, values: Any) -> None:
+        object.__setattr__(self, "_values", dict(values))
+
+    def __getattr__(self, name: str) -> Any:
+        if name == "_values":
+            raise AttributeError(name)
+        try:
+            return self._values[name]
+        except KeyError:
+            known = ", ".join(self._values)
+            raise AttributeError(f"no {name!r}; there are {known}") from None
+
+    def __setattr__(self, name: str, value: Any) -> None:
+        raise AttributeError(f"{type(self).__name__} is frozen")
+
+    def __delattr__(self, name: str) -> None:
+        raise AttributeError(f"{type(self).__name__} is frozen")
+
+    def __dir__(self) -> list[str]:
+        return [*self._values, *object.__dir__(self)]
+
+    def __iter__(self) -> Iterator[tuple[str, Any]]:
+        """Pairs of name and quantity."""
+        return iter(self._values.items())
+
+    def __len__(self) -> int:
+        return len(self._values)
+
+    def __eq__(self, other: object) -> bool:
+        if type(other) is not type(self):
+            return NotImplemented
+        assert isinstance(other, Record)
+        return self._values == other._values
+
+    def __hash__(self) -> int:
+        return hash(tuple(self._values.items()))
+
+    def __repr__(self) -> str:
+        inside = ", ".join(
+            f"{name}={value!s}" for name, value in self._values.items() if value is not None
+        )
+        return f"{type(self).__name__}({inside})"
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return type(self), (list(self._values.items()),)
+
+    def _repr_html_(self) -> str:
+        from html import escape
+
+        rows = "".join(
+            f"<tr><td>{escape(name.replace('_', ' '))}</td><td>{escape(str(value))}</td></tr>"
+            for name, value in self._values.items()
+            if value is not None
+        )
+        return f"<table><tbody>{rows}</tbody></table>"
+
+
+class Settings(Record, SettingsFields):
+    """What a person sets on the machine."""
+
+    __slots__ = ()
+
+
+class Consequences(Record, ConsequencesFields):
+    """What follows from the settings."""
+
+    __slots__ = ()
+
+
+class Pass(Record):
+    """One pass as it was asked for."""
+
+    __slots__ = ()
+
+
+class Relief(NamedTuple):
+    """The smallest change that would free a limit."""
+
+    setting: str
+    to: Quantity
+
+    def __str__(self) -> str:
+        return f"{self.setting} to {self.to}"
+
+
+class Limit(NamedTuple):
+    """One limit that was looked at; a share above 1 exceeds it."""
+
+    name: str
+    value: Quantity
+    bound: Quantity
+    side: str
+    share: float
+    origin: str
+    binding: bool
+    exceeded: bool
+    relief: Relief | None
+
+    def __str__(self) -> str:
+        side = self.side.replace("_", " ")
+        return f"{self.name}: {self.value}, {side} {self.bound}, {self.share:.0%} used"
+
+
+class Ledger(tuple[Limit, ...]):
+    """Every limit, shown as a table in a notebook."""
+
+    __slots__ = ()
+
+    @property
+    def binding(self) -> Limit | None:
+        """The limit nearest to its bound."""
+        return next((limit for limit in self if limit.binding), None)
+
+    def __repr__(self) -> str:
+        return "\n".join(map(str, self))
+
+    def _repr_html_(self) -> str:
+        from html import escape
+
+        rows = ""
+        for limit in self:
+            tag = "th" if limit.binding else "td"
+            side = limit.side.replace("_", " ")
+            cells = [limit.name.replace("_", " "), str(limit.value), f"{side} {limit.bound}", f"{limit.share:.0%}"]
+            rows += "<tr>" + "".join(f"<{tag}>{escape(cell)}</{tag}>" for cell in cells) + "</tr>"
+        head = "".join(f"<th>{name}</th>" for name in ("limit", "value", "bound", "share"))
+        return f"<table><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>"
+
+
+class Adjustment(NamedTuple):
+    """Something that was lowered because of a limit."""
+
+    limit: str
+    setting: str
+    before: Quantity
+    after: Quantity
+
+    def __str__(self) -> str:
+        return f"{self.setting} lowered from {self.before} to {self.after} for the limit {self.limit}"
+
+
+class Datum(NamedTuple):
+    """A value that came from a table, the model or the practice."""
+
+    name: str
+    value: Quantity
+    origin: str
+
+
+class Doubt(NamedTuple):
+    """A doubt with its stable code."""
+
+    code: str
+    text: str
+
+    def __str__(self) -> str:
+        return self.text
+
+
+class Band(NamedTuple):
+    """A value over the range of its tables."""
+
+    low: Quantity
+    start: Quantity
+    high: Quantity
+
+
+class Choice(NamedTuple):
+    """A choice between what formulas gave."""
+
+    text: str
+    value: Quantity
+
+    def __str__(self) -> str:
+        return f"{self.text}: {self.value}"
+
+
+class Support(NamedTuple):
+    """A row of a table that stands behind a range."""
+
+    row: str
+    source: str
+    provenance: str
+    low: Quantity
+    start: Quantity
+    high: Quantity
+    why: str
+
+
+class Ranged(NamedTuple):
+    """A range of the tables with its start value and the rows behind it."""
+
+    low: Quantity
+    start: Quantity
+    high: Quantity
+    support: tuple[Support, ...]
+    assumptions: tuple[str, ...]
+
+    def __str__(self) -> str:
+        return f"{self.low} to {self.high}, start {self.start}"
+
+
+class PassTime(NamedTuple):
+    """Time of a pass or a plan in its parts."""
+
+    cutting: Quantity
+    returning: Quantity
+    handling: Quantity
+    total: Quantity
+
+
+class PlannedPass(NamedTuple):
+    """A pass of a plan; counts are steps of the machine's readout."""
+
+    number: int
+    counts: int
+    depth: Quantity
+    left_counts: int
+    readout_counts: int
+    readout: Quantity
+    cut: Cut
+    time: PassTime
+
+
+def _limits(rows: list[tuple[Any, ...]]) -> Ledger:
+    def limit(*row: Any, relief: Any) -> Limit:
+        return Limit._make([*row, None if relief is None else Relief(*relief)])
+
+    return Ledger(limit(*row, relief=relief) for *row, relief in rows)
+
+
+def _ranged(row: tuple[Any, ...]) -> Ranged:
+    low, start, high, support, assumptions = row
+    return Ranged(low, start, high, tuple(Support(*s) for s in support), tuple(assumptions))
+
+
+def _pass(row: tuple[Any, ...]) -> Pass:
+    operation, kind, direction, values = row
+    return Pass({"operation": operation, "kind": kind, "direction": direction, **dict(values)})
+
+
+_settings = Settings
+_consequences = Consequences
+
+
+def _adjustments(rows: list[tuple[Any, ...]]) -> tuple[Adjustment, ...]:
+    return tuple(Adjustment(*row) for row in rows)
+
+
+def _data(rows: list[tuple[Any, ...]]) -> tuple[Datum, ...]:
+    return tuple(Datum(*row) for row in rows)
+
+
+def _warnings(rows: list[tuple[Any, ...]]) -> tuple[Doubt, ...]:
+    return tuple(Doubt(*row) for row in rows)
+
+
+def _spread(rows: list[tuple[Any, ...]]) -> dict[str, Band]:
+    return {name: Band(*band) for name, *band in rows}
+
+
+def _steps(rows: list[Any]) -> tuple[Any, ...]:
+    return tuple(Choice(*row) if isinstance(row, tuple) else row for row in rows)
+
+
+def _passes(rows: list[tuple[Any, ...]]) -> tuple[PlannedPass, ...]:
+    return tuple(PlannedPass._make([*row, PassTime(*time)]) for *row, time in rows)

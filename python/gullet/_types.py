@@ -1,0 +1,35 @@
+"""What is read as a quantity, for annotations."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any, Protocol, TypeAlias, Union
+
+from ._gullet import Quantity
+
+
+class ForeignQuantity(Protocol):
+    """A quantity of a units library."""
+
+    @property
+    def units(self) -> Any: ...
+
+    def m_as(self, units: Any, /) -> Any: ...
+
+
+class ArrayLike(Protocol):
+    """An array of numpy or of one who converts to it."""
+
+    def __array__(self) -> Any: ...
+
+
+QuantityLike: TypeAlias = Union[
+    Quantity,
+    str,
+    float,
+    ForeignQuantity,
+    ArrayLike,
+    Sequence[Quantity],
+    Sequence[str],
+    Sequence[float],
+]

@@ -1,0 +1,579 @@
+//! The catalogue: every formula as a function of keywords, and worked steps.
+
+use crate::array::{self, CHUNK, Data};
+use crate::errors::{Rows, of_problems, raise, warn_rows};
+use crate::quantity::{Quantity, escaped, read, scalar, system};
+use gullet::formula::{self as core, Column, catalogue, find};
+use gullet::quantity::{UnitSystem, exact_text, format};
+use gullet::{Code, Problem};
+use pyo3::exceptions::{PyTypeError, PyValueError};
+use pyo3::prelude::*;
+use pyo3::types::{PyDict, PyString, PyTuple};
+
+/// Name of the one argument that belongs to no formula.
+const ON_BAD_ROW: &str = "on_bad_row";
+
+/// Most bad rows an error tells of one by one.
+const FIRST: usize = 5;
+
+#[pyclass(frozen, module = "gullet.formula")]
+pub struct Formula {
+    formula: &'static core::Formula,
+    names: Vec<Py<PyString>>,
+}
+
+impl Formula {
+    fn new(py: Python<'_>, formula: &'static core::Formula) -> Formula {
+        Formula {
+            formula,
+            names: formula
+                .parameters
+                .iter()
+                .map(|parameter| PyString::intern(py, parameter.name).unbind())
+                .collect(),
+        }
+    }
+
+    fn default_text(parameter: &core::Parameter) -> Option<String> {
+        parameter.default.map(|si| exact_text(parameter.kind, si))
+    }
+
+    fn doc(&self) -> String {
+        let f = self.formula;
+        let mut text = format!(
+            "{}\n\n    {}\n\nParameters\n----------\n",
+            f.meaning, f.equation
+        );
+        for p in f.parameters {
+            text += &format!("{} : {}", p.name, p.kind.name().replace('_', " "));
+            if let Some(default) = Formula::default_text(p) {
+                text += &format!(", default {default}");
+            }
+            text += &format!("\n    {}, {}; {}\n", p.symbol, p.meaning, p.range());
+        }
+        text += "on_bad_row : \"raise\" or \"nan\"\n    Arrays: an error that counts the bad rows, or nan in them and a warning.\n";
+        for condition in f.conditions {
+            text += &format!("\n{}\n", condition.text);
+        }
+        text += &format!(
+            "\nReturns\n-------\nQuantity\n    {}, {}\n\nNotes\n-----\n{}\n\nSource: {}\n",
+            f.symbol,
+            f.result.name().replace('_', " "),
+            f.validity,
+            f.source
+        );
+        let result = f.example_arguments().and_then(|values| f.call(&values));
+        if let Ok(si) = result {
+            let arguments: Vec<String> = f
+                .example
+                .arguments
+                .split(';')
+                .filter_map(|part| part.split_once('='))
+                .map(|(name, value)| format!("{}={:?}", name.trim(), value.trim()))
+                .collect();
+            text += &format!(
+                "\nExamples\n--------\n>>> import gullet\n>>> print(gullet.formula.{}({}))\n{}\n",
+                f.name,
+                arguments.join(", "),
+                format(f.result, si, UnitSystem::Metric)
+            );
+        }
+        text
+    }
+
+    /// The arguments in SI units and the policy for bad rows.
+    fn arguments(
+        &self,
+        py: Python<'_>,
+        given: Option<&Bound<'_, PyDict>>,
+    ) -> PyResult<(Vec<Data>, bool)> {
+        let empty = PyDict::new(py);
+        let given = given.unwrap_or(&empty);
+        let mut used = 0;
+        let mut problems = Vec::new();
+        let mut values = Vec::with_capacity(self.names.len());
+        let mut incomplete = false;
+        for (parameter, name) in self.formula.parameters.iter().zip(&self.names) {
+            match given.get_item(name.bind(py))? {
+                Some(any) => {
+                    used += 1;
+                    match read(parameter.kind, &any) {
+                        Ok(data) => values.push(data),
+                        Err(fault) => fault.collect(parameter.name, &mut problems)?,
+                    }
+                }
+                None => match parameter.default {
+                    Some(si) => values.push(Data::Scalar(si)),
+                    None => incomplete = true,
+                },
+            }
+        }
+        let mut nan = false;
+        if used < given.len()
+            && let Some(policy) = given.get_item(ON_BAD_ROW)?
+        {
+            used += 1;
+            nan = match policy.extract::<String>().as_deref() {
+                Ok("raise") => false,
+                Ok("nan") => true,
+                _ => {
+                    problems.push(Problem::new(
+                        Code::UnknownName,
+                        ON_BAD_ROW,
+                        policy.repr()?.to_string(),
+                        "raise, nan",
+                        "leave it out to raise",
+                    ));
+                    false
+                }
+            };
+        }
+        if used < given.len() || incomplete {
+            problems.extend(self.names_at_fault(given, &problems)?);
+        }
+        if !problems.is_empty() {
+            return Err(of_problems(py, &problems, None));
+        }
+        Ok((values, nan))
+    }
+
+    /// Unknown and missing names, told as the core tells them.
+    fn names_at_fault(
+        &self,
+        given: &Bound<'_, PyDict>,
+        known: &[Problem],
+    ) -> PyResult<Vec<Problem>> {
+        let mut pairs = Vec::new();
+        for key in given.keys() {
+            let name = key.str()?.to_string_lossy().into_owned();
+            let is_parameter = self.formula.parameters.iter().any(|p| p.name == name);
+            if name != ON_BAD_ROW || is_parameter {
+                pairs.push((name, String::new()));
+            }
+        }
+        // Without values every name is judged alone: problems of values have been found before.
+        Ok(match self.formula.read_arguments(&pairs) {
+            Ok(_) => Vec::new(),
+            Err(error) => error
+                .into_problems()
+                .into_iter()
+                .filter(|problem| matches!(problem.code, Code::UnknownName | Code::Missing))
+                .filter(|problem| !known.contains(problem))
+                .collect(),
+        })
+    }
+
+    fn call(&self, py: Python<'_>, given: Option<&Bound<'_, PyDict>>) -> PyResult<Quantity> {
+        let (values, nan) = self.arguments(py, given)?;
+        let mut scalars = [0.0; 16];
+        let mut all_scalar = true;
+        for (slot, data) in scalars.iter_mut().zip(&values) {
+            match data {
+                Data::Scalar(value) => *slot = *value,
+                Data::Array(..) => all_scalar = false,
+            }
+        }
+        if all_scalar && let Some(scalars) = scalars.get(..values.len()) {
+            return self
+                .formula
+                .call(scalars)
+                .map(|si| scalar(self.formula.result, si))
+                .map_err(|error| raise(py, &error));
+        }
+        let all: Vec<&Data> = values.iter().collect();
+        let shape = array::common_shape(&all).map_err(|fault| fault.raise(py))?;
+        let mut spread = Vec::with_capacity(values.len());
+        for data in &values {
+            spread.push(data.spread(&shape).map_err(|fault| fault.raise(py))?);
+        }
+        let data = self.rows(py, &spread, &shape, nan)?;
+        Ok(Quantity {
+            kind: self.formula.result,
+            data,
+        })
+    }
+
+    /// Every row, in chunks without the interpreter, so that other threads and Ctrl-C get a turn.
+    fn rows(&self, py: Python<'_>, values: &[Data], shape: &[usize], nan: bool) -> PyResult<Data> {
+        let count = array::size(shape)?;
+        let mut results = array::reserve(count)?;
+        results.resize(count, f64::NAN);
+        let mut status = [0; CHUNK];
+        let mut bad = 0;
+        let mut first: Vec<usize> = Vec::new();
+        let mut counts: Vec<(i32, usize)> = Vec::new();
+        for start in (0..count).step_by(CHUNK) {
+            let end = (start + CHUNK).min(count);
+            let columns: Vec<Column> = values
+                .iter()
+                .map(|data| match data {
+                    Data::Scalar(value) => Column::Constant(*value),
+                    Data::Array(values, _) => Column::Values(&values[start..end]),
+                })
+                .collect();
+            let (results, status) = (&mut results[start..end], &mut status[..end - start]);
+            py.detach(|| self.formula.call_columns(&columns, results, status))
+                .map_err(|error| raise(py, &error))?;
+            for (row, code) in status.iter().enumerate().filter(|(_, code)| **code != 0) {
+                bad += 1;
+                if first.len() < FIRST {
+                    first.push(start + row);
+                }
+                match counts.iter_mut().find(|(known, _)| known == code) {
+                    Some((_, count)) => *count += 1,
+                    None => counts.push((*code, 1)),
+                }
+            }
+            py.check_signals()?;
+        }
+        if bad > 0 {
+            let name = |number: i32| {
+                let code = Code::ALL.iter().find(|code| code.number() == number);
+                code.map_or("unknown", |code| code.name())
+            };
+            let rows = Rows {
+                bad,
+                all: count,
+                first: &first,
+                counts: counts.iter().map(|(code, n)| (name(*code), *n)).collect(),
+            };
+            if nan {
+                warn_rows(py, self.formula.name, &rows)?;
+            } else {
+                return Err(of_problems(
+                    py,
+                    &self.row_problems(values, &first),
+                    Some(&rows),
+                ));
+            }
+        }
+        Ok(Data::Array(results.into(), shape.to_vec()))
+    }
+
+    fn row_problems(&self, values: &[Data], rows: &[usize]) -> Vec<Problem> {
+        let mut problems = Vec::new();
+        for row in rows {
+            let arguments: Vec<f64> = values
+                .iter()
+                .map(|data| match data {
+                    Data::Scalar(value) => *value,
+                    Data::Array(values, _) => values[*row],
+                })
+                .collect();
+            if let Err(error) = self.formula.call(&arguments) {
+                for mut problem in error.into_problems() {
+                    problem.remedy = format!("row {row}: {}", problem.remedy);
+                    problems.push(problem);
+                }
+            }
+        }
+        problems
+    }
+}
+
+#[pymethods]
+impl Formula {
+    #[pyo3(signature = (*positional, **arguments))]
+    fn __call__(
+        &self,
+        py: Python<'_>,
+        positional: &Bound<'_, PyTuple>,
+        arguments: Option<&Bound<'_, PyDict>>,
+    ) -> PyResult<Quantity> {
+        if !positional.is_empty() {
+            let names: Vec<&str> = self.formula.parameters.iter().map(|p| p.name).collect();
+            return Err(PyTypeError::new_err(format!(
+                "{} takes its arguments by name: {}",
+                self.formula.name,
+                names.join(", ")
+            )));
+        }
+        self.call(py, arguments)
+    }
+
+    // Makes it a routine for `inspect` and `help`, and a static function in a class.
+    fn __get__(
+        slf: Py<Formula>,
+        _instance: &Bound<'_, PyAny>,
+        _owner: &Bound<'_, PyAny>,
+    ) -> Py<Formula> {
+        slf
+    }
+
+    #[getter]
+    fn __name__(&self) -> &'static str {
+        self.formula.name
+    }
+
+    #[getter]
+    fn __qualname__(&self) -> &'static str {
+        self.formula.name
+    }
+
+    #[getter]
+    fn __doc__(&self) -> String {
+        self.doc()
+    }
+
+    #[getter]
+    fn __signature__<'py>(slf: &Bound<'py, Formula>) -> PyResult<Bound<'py, PyAny>> {
+        slf.py()
+            .import("gullet._display")?
+            .getattr("signature")?
+            .call1((slf,))
+    }
+
+    #[getter]
+    fn name(&self) -> &'static str {
+        self.formula.name
+    }
+
+    #[getter]
+    fn topic(&self) -> &'static str {
+        self.formula.topic
+    }
+
+    #[getter]
+    fn symbol(&self) -> &'static str {
+        self.formula.symbol
+    }
+
+    #[getter]
+    fn meaning(&self) -> &'static str {
+        self.formula.meaning
+    }
+
+    #[getter]
+    fn equation(&self) -> &'static str {
+        self.formula.equation
+    }
+
+    #[getter]
+    fn latex(&self) -> &'static str {
+        self.formula.latex
+    }
+
+    #[getter]
+    fn validity(&self) -> &'static str {
+        self.formula.validity
+    }
+
+    #[getter]
+    fn source(&self) -> &'static str {
+        self.formula.source
+    }
+
+    #[getter]
+    fn result(&self) -> &'static str {
+        self.formula.result.name()
+    }
+
+    #[getter]
+    fn example(&self) -> (&'static str, &'static str, f64, &'static str) {
+        let example = &self.formula.example;
+        (
+            example.arguments,
+            example.expected,
+            example.relative_tolerance,
+            example.source,
+        )
+    }
+
+    #[getter]
+    fn parameters<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        let rows: Vec<_> = self
+            .formula
+            .parameters
+            .iter()
+            .map(|p| {
+                (
+                    p.name,
+                    p.symbol,
+                    p.kind.name(),
+                    p.meaning,
+                    p.range(),
+                    Formula::default_text(p),
+                )
+            })
+            .collect();
+        py.import("gullet._records")?
+            .getattr("_parameters")?
+            .call1((rows,))
+    }
+
+    fn __repr__(&self) -> String {
+        format!("<formula {}: {}>", self.formula.name, self.formula.equation)
+    }
+
+    fn __reduce__(&self, py: Python<'_>) -> PyResult<(Py<PyAny>, (Py<PyAny>, &'static str))> {
+        let find = py.import("gullet._gullet")?.getattr("formulas")?.unbind();
+        let restore = py.import("gullet._records")?.getattr("_formula")?.unbind();
+        Ok((restore, (find, self.formula.name)))
+    }
+
+    fn _repr_html_(&self) -> String {
+        format!(
+            "<div><b>{}</b> {}<br>$${}$$</div>",
+            escaped(self.formula.name),
+            escaped(self.formula.meaning),
+            escaped(self.formula.latex)
+        )
+    }
+
+    fn _repr_latex_(&self) -> String {
+        format!("$${}$$", self.formula.latex)
+    }
+}
+
+/// Every formula, by topic.
+#[pyfunction]
+pub fn formulas(py: Python<'_>) -> Vec<Formula> {
+    catalogue()
+        .map(|formula| Formula::new(py, formula))
+        .collect()
+}
+
+fn named(py: Python<'_>, name: &str) -> PyResult<Formula> {
+    find(name)
+        .map(|formula| Formula::new(py, formula))
+        .map_err(|error| raise(py, &error))
+}
+
+#[pyfunction]
+#[pyo3(signature = (name, /, **arguments))]
+pub fn evaluate(
+    py: Python<'_>,
+    name: &str,
+    arguments: Option<&Bound<'_, PyDict>>,
+) -> PyResult<Quantity> {
+    named(py, name)?.call(py, arguments)
+}
+
+#[pyfunction]
+#[pyo3(signature = (name, /, **arguments))]
+pub fn explain(
+    py: Python<'_>,
+    name: &str,
+    arguments: Option<&Bound<'_, PyDict>>,
+) -> PyResult<Step> {
+    let formula = named(py, name)?;
+    let (values, _) = formula.arguments(py, arguments)?;
+    let mut scalars = Vec::new();
+    for (data, parameter) in values.iter().zip(formula.formula.parameters) {
+        match data {
+            Data::Scalar(value) => scalars.push(*value),
+            Data::Array(..) => {
+                let problem = Problem::new(
+                    Code::WrongType,
+                    parameter.name,
+                    "an array",
+                    "one quantity",
+                    "a step is worked for one row: take one",
+                );
+                return Err(of_problems(py, &[problem], None));
+            }
+        }
+    }
+    step(py, formula.formula, scalars)
+}
+
+fn step(py: Python<'_>, formula: &'static core::Formula, values: Vec<f64>) -> PyResult<Step> {
+    let result = formula.call(&values).map_err(|error| raise(py, &error))?;
+    Ok(Step {
+        step: core::Step::new(formula, &values, result),
+    })
+}
+
+#[pyfunction]
+pub fn _step(py: Python<'_>, name: &str, values: Vec<f64>) -> PyResult<Step> {
+    let formula = find(name).map_err(|error| raise(py, &error))?;
+    if values.len() != formula.parameters.len() {
+        return Err(PyValueError::new_err("no pickled Step"));
+    }
+    step(py, formula, values)
+}
+
+#[pyclass(frozen, module = "gullet", name = "Step")]
+pub struct Step {
+    pub step: core::Step,
+}
+
+#[pymethods]
+impl Step {
+    #[getter]
+    fn formula(&self, py: Python<'_>) -> Formula {
+        Formula::new(py, self.step.formula)
+    }
+
+    #[getter]
+    fn arguments<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let dict = PyDict::new(py);
+        for (parameter, si) in self
+            .step
+            .formula
+            .parameters
+            .iter()
+            .zip(&self.step.arguments)
+        {
+            dict.set_item(parameter.name, scalar(parameter.kind, *si))?;
+        }
+        Ok(dict)
+    }
+
+    #[getter]
+    fn result(&self) -> Quantity {
+        scalar(self.step.formula.result, self.step.result)
+    }
+
+    #[getter]
+    fn text(&self, py: Python<'_>) -> PyResult<String> {
+        Ok(self.step.text(system(py)?))
+    }
+
+    #[getter]
+    fn latex(&self, py: Python<'_>) -> PyResult<String> {
+        Ok(self.step.latex(system(py)?))
+    }
+
+    #[getter]
+    fn source(&self) -> &'static str {
+        self.step.formula.source
+    }
+
+    fn __str__(&self, py: Python<'_>) -> PyResult<String> {
+        self.text(py)
+    }
+
+    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
+        Ok(format!("<Step {}>", self.text(py)?))
+    }
+
+    fn __eq__(&self, other: &Step) -> bool {
+        let bits = |step: &core::Step| -> Vec<u64> {
+            step.arguments.iter().map(|value| value.to_bits()).collect()
+        };
+        self.step.formula.name == other.step.formula.name && bits(&self.step) == bits(&other.step)
+    }
+
+    fn __hash__(&self) -> u64 {
+        self.step.result.to_bits()
+    }
+
+    fn __reduce__(&self, py: Python<'_>) -> PyResult<(Py<PyAny>, (&'static str, Vec<f64>))> {
+        let make = py.import("gullet._gullet")?.getattr("_step")?.unbind();
+        Ok((make, (self.step.formula.name, self.step.arguments.clone())))
+    }
+
+    fn _repr_html_(&self, py: Python<'_>) -> PyResult<String> {
+        Ok(format!(
+            "<div>$${}$$<small>{} Source: {}</small></div>",
+            escaped(&self.latex(py)?),
+            escaped(self.step.formula.meaning),
+            escaped(self.step.formula.source)
+        ))
+    }
+
+    fn _repr_latex_(&self, py: Python<'_>) -> PyResult<String> {
+        Ok(format!("$${}$$", self.latex(py)?))
+    }
+}

@@ -1,0 +1,52 @@
+//! The Python face: conversions only, every number comes from the core.
+#![forbid(unsafe_code)]
+// The methods are documented in the stub and in the package's help.
+#![allow(missing_docs)]
+// Records cross as plain tuples, which the package names.
+#![allow(clippy::type_complexity)]
+
+mod array;
+mod cut;
+mod errors;
+mod formula;
+mod model;
+mod plan;
+mod quantity;
+
+use pyo3::prelude::*;
+
+/// The compiled part of `gullet`; use the package.
+// Every class is frozen and holds plain data or locks of its own, so no global lock is needed.
+#[pymodule(gil_used = false)]
+fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    module.add("__version__", env!("CARGO_PKG_VERSION"))?;
+    module.add_class::<quantity::Quantity>()?;
+    module.add_class::<formula::Formula>()?;
+    module.add_class::<formula::Step>()?;
+    module.add_class::<model::Library>()?;
+    module.add_class::<model::Part>()?;
+    module.add_class::<cut::Setup>()?;
+    module.add_class::<cut::Cut>()?;
+    module.add_class::<plan::Job>()?;
+    module.add_class::<plan::PassPlan>()?;
+    module.add_class::<plan::Card>()?;
+    module.add_function(wrap_pyfunction!(quantity::_quantity, module)?)?;
+    module.add_function(wrap_pyfunction!(quantity::units_of, module)?)?;
+    module.add_function(wrap_pyfunction!(quantity::kinds, module)?)?;
+    module.add_function(wrap_pyfunction!(formula::formulas, module)?)?;
+    module.add_function(wrap_pyfunction!(formula::evaluate, module)?)?;
+    module.add_function(wrap_pyfunction!(formula::explain, module)?)?;
+    module.add_function(wrap_pyfunction!(formula::_step, module)?)?;
+    module.add_function(wrap_pyfunction!(model::job_keys, module)?)?;
+    module.add_function(wrap_pyfunction!(model::builtin_names, module)?)?;
+    module.add_function(wrap_pyfunction!(cut::record_fields, module)?)?;
+    module.add_function(wrap_pyfunction!(cut::_cut, module)?)?;
+    module.add_function(wrap_pyfunction!(plan::_job, module)?)?;
+    module.add_function(wrap_pyfunction!(plan::_plan, module)?)?;
+    module.add_function(wrap_pyfunction!(plan::_card, module)?)?;
+    module.add_function(wrap_pyfunction!(plan::_planned_cut, module)?)?;
+    module.add_function(wrap_pyfunction!(plan::job_schema, module)?)?;
+    module.add_function(wrap_pyfunction!(plan::job_reference, module)?)?;
+    module.add_function(wrap_pyfunction!(errors::codes, module)?)?;
+    Ok(())
+}

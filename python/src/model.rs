@@ -1,0 +1,433 @@
+//! Tables, and what a shop owns: sections of a job file read alone.
+
+use crate::errors::{Fault, raise};
+use crate::quantity::{Quantity, scalar};
+use gullet::model::{Machine, Practice};
+use gullet::plan::{Part as CorePart, job_keys as core_job_keys};
+use gullet::quantity::Kind;
+use gullet::table::{Library as CoreLibrary, Material, Overlay, Process, Ranged, ToolMaterial};
+use gullet::{Code, Problem};
+use pyo3::prelude::*;
+use pyo3::types::PyDict;
+use std::hash::{DefaultHasher, Hash, Hasher};
+use std::sync::{Arc, OnceLock};
+
+/// Tables with the texts that were laid over the built-in ones.
+#[derive(Clone)]
+pub struct Tables {
+    library: Arc<CoreLibrary>,
+    overlays: Arc<[(String, String)]>,
+}
+
+impl Tables {
+    pub fn builtin() -> Tables {
+        static BUILTIN: OnceLock<Tables> = OnceLock::new();
+        BUILTIN
+            .get_or_init(|| Tables {
+                library: Arc::new(CoreLibrary::builtin().clone()),
+                overlays: Arc::new([]),
+            })
+            .clone()
+    }
+
+    pub fn get(&self) -> &CoreLibrary {
+        &self.library
+    }
+
+    pub fn same(&self, other: &Tables) -> bool {
+        Arc::ptr_eq(&self.library, &other.library) || self.overlays == other.overlays
+    }
+
+    pub fn of(library: Option<&Bound<'_, Library>>) -> Tables {
+        library.map_or_else(Tables::builtin, |library| library.get().tables.clone())
+    }
+
+    pub fn to_py(&self) -> Library {
+        Library {
+            tables: self.clone(),
+        }
+    }
+}
+
+#[pyclass(frozen, module = "gullet", name = "Library")]
+pub struct Library {
+    pub tables: Tables,
+}
+
+/// A name of a table, or the problem that lists those there are.
+fn choice<T: Copy>(
+    name: &str,
+    text: &str,
+    parse: fn(&str) -> Option<T>,
+    all: &[T],
+    show: fn(T) -> &'static str,
+) -> Result<T, Fault> {
+    parse(text).ok_or_else(|| {
+        gullet::error::unknown_name(name, text, all.iter().map(|value| show(*value))).into()
+    })
+}
+
+type Support = (
+    String,
+    String,
+    &'static str,
+    Quantity,
+    Quantity,
+    Quantity,
+    String,
+);
+type RangedRow = (Quantity, Quantity, Quantity, Vec<Support>, Vec<String>);
+
+fn ranged<T: Copy>(kind: Kind, ranged: Ranged<T>, si: fn(T) -> f64) -> RangedRow {
+    let show = |value| scalar(kind, si(value));
+    (
+        show(ranged.low),
+        show(ranged.start),
+        show(ranged.high),
+        ranged
+            .support
+            .iter()
+            .map(|row| {
+                (
+                    row.row.clone(),
+                    row.source.clone(),
+                    row.provenance.name(),
+                    show(row.low),
+                    show(row.start),
+                    show(row.high),
+                    row.why.clone(),
+                )
+            })
+            .collect(),
+        ranged.assumptions,
+    )
+}
+
+#[pymethods]
+impl Library {
+    #[new]
+    #[pyo3(signature = (overlays=Vec::new()))]
+    fn new(py: Python<'_>, overlays: Vec<(String, String)>) -> PyResult<Library> {
+        if overlays.is_empty() {
+            return Ok(Tables::builtin().to_py());
+        }
+        let files: Vec<Overlay> = overlays
+            .iter()
+            .map(|(file_name, text)| Overlay {
+                file_name: file_name.clone(),
+                text: text.clone(),
+            })
+            .collect();
+        let library = py
+            .detach(|| CoreLibrary::builtin().with_overlay(&files))
+            .map_err(|error| raise(py, &error))?;
+        Ok(Library {
+            tables: Tables {
+                library: Arc::new(library),
+                overlays: overlays.into(),
+            },
+        })
+    }
+
+    #[getter]
+    fn overlays(&self) -> Vec<(String, String)> {
+        self.tables.overlays.to_vec()
+    }
+
+    #[getter]
+    fn materials<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+        let materials = self.tables.get().materials();
+        materials
+            .iter()
+            .map(|material| material_row(py, material))
+            .collect()
+    }
+
+    #[getter]
+    fn sources<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+        let row = |source: &gullet::table::Source| {
+            let row = PyDict::new(py);
+            row.set_item("id", &source.id)?;
+            row.set_item("author", &source.author)?;
+            row.set_item("title", &source.title)?;
+            row.set_item("year", &source.year)?;
+            row.set_item("edition", &source.edition)?;
+            row.set_item("place", &source.place)?;
+            row.set_item("provenance", source.provenance.name())?;
+            Ok(row)
+        };
+        self.tables.get().sources().iter().map(row).collect()
+    }
+
+    fn _cutting_speed(
+        &self,
+        py: Python<'_>,
+        material: &Bound<'_, Part>,
+        tool: &str,
+        process: &str,
+    ) -> PyResult<RangedRow> {
+        let answer = || -> Result<RangedRow, Fault> {
+            let (tool, process) = asked(tool, process)?;
+            let material = material.get().material()?;
+            let found = self.tables.get().cutting_speed(material, tool, process)?;
+            Ok(ranged(Kind::Velocity, found, |value| value.value))
+        };
+        answer().map_err(|fault| fault.raise(py))
+    }
+
+    fn _feed_per_tooth(
+        &self,
+        py: Python<'_>,
+        material: &Bound<'_, Part>,
+        tool: &str,
+        process: &str,
+        diameter: f64,
+        axial_depth: f64,
+    ) -> PyResult<RangedRow> {
+        let answer = || -> Result<RangedRow, Fault> {
+            let (tool, process) = asked(tool, process)?;
+            let found = self.tables.get().feed_per_tooth(
+                material.get().material()?,
+                tool,
+                process,
+                gullet::quantity::si(diameter),
+                gullet::quantity::si(axial_depth),
+            )?;
+            Ok(ranged(Kind::Length, found, |value| value.value))
+        };
+        answer().map_err(|fault| fault.raise(py))
+    }
+
+    fn __eq__(&self, other: &Library) -> bool {
+        self.tables.same(&other.tables)
+    }
+
+    fn __hash__(&self) -> u64 {
+        let mut hasher = DefaultHasher::new();
+        self.tables.overlays.hash(&mut hasher);
+        hasher.finish()
+    }
+
+    fn __repr__(&self) -> String {
+        let library = self.tables.get();
+        let over: Vec<&str> = self
+            .tables
+            .overlays
+            .iter()
+            .map(|(name, _)| name.as_str())
+            .collect();
+        format!(
+            "<Library of {} materials and {} sources{}{}>",
+            library.materials().len(),
+            library.sources().len(),
+            if over.is_empty() { "" } else { ", with " },
+            over.join(", ")
+        )
+    }
+
+    fn __reduce__<'py>(slf: &Bound<'py, Library>) -> (Bound<'py, PyAny>, (Vec<(String, String)>,)) {
+        (slf.get_type().into_any(), (slf.get().overlays(),))
+    }
+}
+
+fn asked(tool: &str, process: &str) -> Result<(ToolMaterial, Process), Fault> {
+    let tool = choice(
+        "tool_material",
+        tool,
+        ToolMaterial::parse,
+        ToolMaterial::ALL,
+        ToolMaterial::name,
+    )?;
+    let process = choice(
+        "process",
+        process,
+        Process::parse,
+        Process::ALL,
+        Process::name,
+    )?;
+    Ok((tool, process))
+}
+
+fn material_row<'py>(py: Python<'py>, material: &Material) -> PyResult<Bound<'py, PyDict>> {
+    let row = PyDict::new(py);
+    let maybe = |kind, si: Option<f64>| si.map(|si| scalar(kind, si));
+    let pair = material.pairs.first();
+    row.set_item("id", &material.id)?;
+    row.set_item("name", &material.name)?;
+    row.set_item("aliases", material.aliases.clone())?;
+    row.set_item("iso513", material.iso513.name())?;
+    row.set_item("condition", &material.condition)?;
+    row.set_item("hardness_brinell", material.hardness_brinell)?;
+    row.set_item(
+        "tensile",
+        maybe(Kind::Pressure, material.tensile.map(|v| v.value)),
+    )?;
+    row.set_item(
+        "kc11",
+        maybe(Kind::Pressure, pair.map(|pair| pair.kc11.value)),
+    )?;
+    row.set_item("chip_exponent", pair.map(|pair| pair.exponent.value))?;
+    row.set_item("force_source", pair.map(|pair| pair.source.clone()))?;
+    row.set_item(
+        "density",
+        maybe(Kind::Density, material.density.map(|v| v.value)),
+    )?;
+    row.set_item(
+        "youngs_modulus",
+        maybe(Kind::Pressure, material.youngs_modulus.map(|v| v.value)),
+    )?;
+    row.set_item("machinability", material.machinability.map(|v| v.value))?;
+    row.set_item("cautions", material.cautions.clone())?;
+    row.set_item("sources", material.sources.clone())?;
+    row.set_item("provenance", material.provenance.name())?;
+    row.set_item("note", &material.note)?;
+    Ok(row)
+}
+
+/// One section of a job file with the tables it was read against.
+#[pyclass(frozen, module = "gullet._gullet", name = "Part")]
+pub struct Part {
+    section: String,
+    keys: String,
+    tables: Tables,
+    pub part: CorePart,
+    assumptions: Vec<String>,
+}
+
+impl Part {
+    pub fn material(&self) -> Result<&Material, Fault> {
+        match &self.part {
+            CorePart::Material(material) => Ok(material),
+            _ => Err(wrong_section("material", &self.section)),
+        }
+    }
+}
+
+pub fn wrong_section(wanted: &str, given: &str) -> Fault {
+    Problem::new(
+        Code::WrongType,
+        wanted,
+        format!("a {given}"),
+        format!("a {wanted}"),
+        "swap the arguments",
+    )
+    .into()
+}
+
+#[pymethods]
+impl Part {
+    #[new]
+    #[pyo3(signature = (section, keys, library=None))]
+    fn new(
+        py: Python<'_>,
+        section: &str,
+        keys: &str,
+        library: Option<&Bound<'_, Library>>,
+    ) -> PyResult<Part> {
+        let tables = Tables::of(library);
+        let (part, assumptions) =
+            CorePart::from_json(section, keys, tables.get()).map_err(|error| raise(py, &error))?;
+        Ok(Part {
+            section: section.to_owned(),
+            keys: keys.to_owned(),
+            tables,
+            part,
+            assumptions,
+        })
+    }
+
+    #[getter]
+    fn section(&self) -> &str {
+        &self.section
+    }
+
+    /// The keys as given.
+    #[getter]
+    fn given(&self) -> &str {
+        &self.keys
+    }
+
+    #[getter]
+    fn library(&self) -> Library {
+        self.tables.to_py()
+    }
+
+    /// Every key, as JSON.
+    fn to_json(&self) -> String {
+        serde_json::Value::Object(self.part.to_json()).to_string()
+    }
+
+    #[getter]
+    fn assumptions(&self) -> Vec<String> {
+        self.assumptions.clone()
+    }
+
+    /// What the tables know of a material; none of another part.
+    fn row<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyDict>>> {
+        self.material()
+            .ok()
+            .map(|material| material_row(py, material))
+            .transpose()
+    }
+
+    fn __eq__(&self, other: &Part) -> bool {
+        self.part == other.part
+    }
+
+    fn __hash__(&self) -> u64 {
+        let mut hasher = DefaultHasher::new();
+        self.to_json().hash(&mut hasher);
+        hasher.finish()
+    }
+
+    fn __repr__(&self) -> String {
+        format!("<Part {} {}>", self.section, self.to_json())
+    }
+
+    fn __reduce__<'py>(slf: &Bound<'py, Part>) -> (Bound<'py, PyAny>, (String, String, Library)) {
+        let part = slf.get();
+        (
+            slf.get_type().into_any(),
+            (part.section.clone(), part.keys.clone(), part.tables.to_py()),
+        )
+    }
+}
+
+type KeyRow = (
+    &'static str,
+    &'static str,
+    &'static str,
+    Option<&'static str>,
+    &'static [&'static str],
+    bool,
+    String,
+    &'static str,
+    &'static str,
+);
+
+/// Every key of a job file: section, key, form, kind, words, required, left out, example, meaning.
+#[pyfunction]
+pub fn job_keys() -> Vec<KeyRow> {
+    core_job_keys()
+        .into_iter()
+        .map(|key| {
+            (
+                key.section,
+                key.key,
+                key.form,
+                key.kind.map(Kind::name),
+                key.words,
+                key.required,
+                key.left_out,
+                key.example,
+                key.meaning,
+            )
+        })
+        .collect()
+}
+
+/// Names of the built-in machines and practices.
+#[pyfunction]
+pub fn builtin_names() -> (&'static [&'static str], &'static [&'static str]) {
+    (Machine::BUILTIN, Practice::BUILTIN)
+}

@@ -1,0 +1,38 @@
+"""A small use of the package, checked by type checkers and run by the tests."""
+
+from __future__ import annotations
+
+import gullet
+
+speed = gullet.formula.spindle_speed(cutting_speed="90 ft/min", diameter="1/2 in")
+rpm: float = speed.to("rpm")
+step: gullet.Step = gullet.explain("spindle_speed", cutting_speed="90 ft/min", diameter="1/2 in")
+
+cutter = gullet.Cutter(
+    form="square",
+    material="HSS",
+    diameter="1/2 in",
+    teeth=2,
+    flute_length="1 in",
+    stick_out="1.5 in",
+)
+setup = gullet.setup(
+    material="6061",
+    blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+    cutter=cutter,
+    machine="manual-knee-mill",
+    hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+)
+cut = setup.mill(
+    operation="side-milling", axial_depth="0.4 in", radial_depth="0.03 in", warn_of_doubts=False
+)
+feed: gullet.Quantity = cut.settings.table_feed
+wheel: gullet.Quantity | None = cut.settings.handwheel_rate
+limit: gullet.Limit | None = cut.ledger.binding
+diameter: gullet.Quantity = cutter.diameter
+
+if __name__ == "__main__":
+    print(f"{speed:rpm}")
+    print(step.text)
+    print(cut)
+    print(limit)
