@@ -125,6 +125,7 @@ fn cuts(random: &mut Random, count: usize, out: &mut impl Write) {
             continue;
         };
         let setup = Setup {
+            units: gullet::quantity::UnitSystem::Metric,
             library,
             material: &material,
             cutter: &cutter,
