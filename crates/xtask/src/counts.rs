@@ -24,6 +24,9 @@ impl Counts {
                 line.split_once(". ").map(|(_, list)| list)
             } else if line.starts_with("Summary [") {
                 line.split_once(" run: ").map(|(_, list)| list)
+            } else if line.starts_with(|c: char| c.is_ascii_digit()) {
+                // pytest: 939 passed, 6 skipped in 80.77s (0:01:20)
+                line.split_once(" in ").map(|(list, _)| list)
             } else {
                 None
             };
@@ -34,7 +37,9 @@ impl Counts {
                 let Ok(number) = number.parse::<u64>() else {
                     continue;
                 };
-                if what.starts_with("passed") {
+                if what == "error" || what == "errors" {
+                    counts.failed += number;
+                } else if what.starts_with("passed") {
                     counts.passed += number;
                 } else if ["failed", "exec failed", "timed out"]
                     .iter()

@@ -104,6 +104,7 @@ pub fn run_all() -> bool {
         }
         Err(error) => Failed(error),
     });
+    gates.gate("python", python);
     gates.gate("docs", |_| {
         let mut command = cargo(&["doc", "--workspace", "--no-deps", "--locked"]);
         command.env("RUSTDOCFLAGS", "-D warnings");
@@ -219,6 +220,16 @@ fn tests(counts: &mut Counts) -> Verdict {
         ]),
         counts,
     )
+}
+
+/// The wheel, installed, and the tests of the Python face; skipped where there is no Python.
+fn python(counts: &mut Counts) -> Verdict {
+    if !works(Command::new("python3").arg("--version")) {
+        return Skipped("no python3: install Python 3.10 or newer".to_owned());
+    }
+    let mut command = Command::new("sh");
+    command.arg("tests/python/run.sh").current_dir(root());
+    counted(command, counts)
 }
 
 fn counted(mut command: Command, counts: &mut Counts) -> Verdict {

@@ -1,6 +1,6 @@
 //! Worked examples as data: read, run, compared with what the source prints.
 //!
-//! A file is CSV with the columns [`COLUMNS`]. An example that is missed stays in its file, marked
+//! A file is CSV with the columns [`COLUMNS`]; the last one, `status`, may be left out. An example that is missed stays in its file, marked
 //! with the reason in the column `status`; a mark on an example that passes is stale and is told.
 
 use super::describe::split_arguments;
@@ -198,6 +198,7 @@ pub fn read_cases(file_name: &str, text: &str) -> (Vec<Case>, Vec<Problem>) {
         .from_reader(text.as_bytes());
     let mut lines_of_ids: HashMap<String, u64> = HashMap::new();
     let mut headed = false;
+    let mut with_status = true;
     for record in reader.records() {
         let record = match record {
             Ok(record) => record,
@@ -214,9 +215,13 @@ pub fn read_cases(file_name: &str, text: &str) -> (Vec<Case>, Vec<Problem>) {
             }
         };
         let line = record.position().map_or(0, csv::Position::line);
-        let cells: Vec<&str> = record.iter().map(str::trim).collect();
+        let mut cells: Vec<&str> = record.iter().map(str::trim).collect();
         if !headed {
             headed = true;
+            with_status = cells.len() >= COLUMNS.len();
+            if !with_status {
+                cells.push("status");
+            }
             if cells != COLUMNS {
                 problems.push(Problem::new(
                     Code::BadRow,
@@ -228,6 +233,9 @@ pub fn read_cases(file_name: &str, text: &str) -> (Vec<Case>, Vec<Problem>) {
                 break;
             }
             continue;
+        }
+        if !with_status {
+            cells.push("");
         }
         let row = Row {
             file_name,
