@@ -2,6 +2,7 @@
 
 use super::content::words;
 use super::{Card, Group};
+use crate::model::PassKind;
 use crate::operation::{Limit, Side};
 use crate::quantity::{self};
 
@@ -90,10 +91,13 @@ impl Card {
             .iter()
             .filter_map(|group| {
                 let limit = group.cut.binding()?;
-                let relief = limit.relief.map_or_else(
-                    || " and holds nothing back".to_owned(),
-                    |relief| std::format!("; to free it: {}", relief.text(self.job.units)),
-                );
+                let sets_depth = group.cut.pass.kind == PassKind::Roughing
+                    && limit.name == self.plan.largest_roughing.1;
+                let relief = match limit.relief {
+                    Some(relief) => std::format!("; to free it: {}", relief.text(self.job.units)),
+                    None if sets_depth => " and sets the depth of the pass".to_owned(),
+                    None => " and holds nothing back".to_owned(),
+                };
                 Some(std::format!(
                     "{}: {} binds at {}{relief}.",
                     self.group_title(group),
