@@ -67,6 +67,13 @@ pub struct LimitNumbers {
     pub binding: bool,
 }
 
+impl LimitNumbers {
+    /// Whether the value lies beyond the bound.
+    pub fn exceeded(&self) -> bool {
+        self.share > limits::EXCEEDED
+    }
+}
+
 /// The limits of a cut, in the order they are looked at.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LedgerNumbers {
