@@ -157,7 +157,7 @@ impl Job {
     }
 
     /// A pass of the job at a depth.
-    fn pass(&self, kind: PassKind, depth: Length) -> Pass {
+    pub(crate) fn pass(&self, kind: PassKind, depth: Length) -> Pass {
         let blank = self.blank;
         let d = self.cutter.diameter;
         let pass = Pass {
