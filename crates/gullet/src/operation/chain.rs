@@ -160,23 +160,11 @@ pub(crate) fn geometry(
     let unit = unit_feed();
     let largest = max_chip(silent, kinds, inputs, engaged, unit);
     let chip_ratio = mean_chip(silent, kinds, inputs, engaged, unit) / largest;
-    let sum = |pair: Pair| {
-        force::tooth_sum_factor::value(inputs.teeth, arc, largest_sine, pair.exponent)
-    };
-    let relief = |pair: Pair, sum| {
-        force::helix_relief_factor::value(
-            inputs.teeth,
-            arc,
-            chip_ratio,
-            pair.exponent,
-            sum,
-            inputs.axial_depth,
-            d,
-            inputs.helix_angle,
-        )
-    };
     let [a, b, c, e] = inputs.pairs();
-    let (sum_a, sum_b, sum_c, sum_d) = (sum(a), sum(b), sum(c), sum(e));
+    let (tooth_sum_a, relief_a) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, a);
+    let (tooth_sum_b, relief_b) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, b);
+    let (tooth_sum_c, relief_c) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, c);
+    let (tooth_sum_d, relief_d) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, e);
     Geometry {
         entry_angle,
         exit_angle,
@@ -186,15 +174,38 @@ pub(crate) fn geometry(
         chip_ratio,
         chip_width,
         travel,
-        tooth_sum_a: sum_a,
-        tooth_sum_b: sum_b,
-        tooth_sum_c: sum_c,
-        tooth_sum_d: sum_d,
-        relief_a: relief(a, sum_a),
-        relief_b: relief(b, sum_b),
-        relief_c: relief(c, sum_c),
-        relief_d: relief(e, sum_d),
+        tooth_sum_a,
+        tooth_sum_b,
+        tooth_sum_c,
+        tooth_sum_d,
+        relief_a,
+        relief_b,
+        relief_c,
+        relief_d,
     }
+}
+
+/// What the arc makes of the force of one tooth under a pair, and the helix of that.
+#[inline(always)]
+fn sum_and_relief(
+    inputs: &Inputs,
+    arc: Angle,
+    largest_sine: Ratio,
+    chip_ratio: Ratio,
+    pair: Pair,
+) -> (Ratio, Ratio) {
+    let sum = force::tooth_sum_factor::value(inputs.teeth, arc, largest_sine, pair.exponent);
+    let relief = force::helix_relief_factor::value(
+        inputs.teeth,
+        arc,
+        chip_ratio,
+        pair.exponent,
+        sum,
+        inputs.axial_depth,
+        inputs.diameter,
+        inputs.helix_angle,
+    );
+    (sum, relief)
 }
 
 /// A pair with what the arc and the helix make of it.
@@ -303,9 +314,12 @@ pub(crate) fn k_c(log: &mut impl Log, pair: Pair, h: Length, factor: Ratio) -> P
 /// The law with the highest specific cutting force at this chip thickness.
 #[inline(always)]
 fn worst(laws: [Law; 4], h: Length) -> Law {
-    let at = |law: Law| k_c(&mut NoRecord, law.pair, h, one()).value;
     let [a, b, c, d] = laws;
-    let (k_a, k_b, k_c, k_d) = (at(a), at(b), at(c), at(d));
+    let silent = &mut NoRecord;
+    let k_a = k_c(silent, a.pair, h, one()).value;
+    let k_b = k_c(silent, b.pair, h, one()).value;
+    let k_d = k_c(silent, d.pair, h, one()).value;
+    let k_c = k_c(silent, c.pair, h, one()).value;
     let (first, k_first) = higher((a, k_a), (b, k_b));
     let (second, k_second) = higher((first, k_first), (c, k_c));
     higher((second, k_second), (d, k_d)).0

@@ -1,7 +1,7 @@
 //! The numbers of a cut without its words.
 
 use super::cut::{Band, Consequences, Settings, Spread};
-use super::limits::{self, Entry, LimitName, Side};
+use super::limits::{self, Entry, LimitName, See, Side};
 use super::numbers::{Inputs, Kinds, known};
 use super::request::Pass;
 use super::results::{self, Ends, Pace, Reached};
@@ -42,6 +42,11 @@ impl WarningCodes {
     /// Whether the set holds a code.
     pub fn contains(self, code: WarningCode) -> bool {
         self.0 & (1 << code as u32) != 0
+    }
+
+    /// The set of these bits.
+    pub fn from_bits(bits: u8) -> WarningCodes {
+        WarningCodes(u32::from(bits))
     }
 
     /// The set of these codes.
@@ -111,6 +116,27 @@ impl core::ops::Deref for LedgerNumbers {
     }
 }
 
+/// Collects the limits there are.
+struct Collect<'l> {
+    ledger: &'l mut LedgerNumbers,
+    binding: f64,
+}
+
+impl See for Collect<'_> {
+    fn see(&mut self, entry: Entry) {
+        if let Some(name) = LimitName::from_lane(entry.number).filter(|_| entry.present) {
+            self.ledger.push(LimitNumbers {
+                name,
+                side: entry.side,
+                value: entry.value,
+                bound: entry.bound,
+                share: limits::share(entry.side, entry.value, entry.bound),
+                binding: entry.number == self.binding,
+            });
+        }
+    }
+}
+
 impl CutNumbers {
     pub(super) fn new(
         pass: &Pass,
@@ -129,18 +155,16 @@ impl CutNumbers {
         let pace = results::pace(&mut NoRecord, kinds, inputs, outcome);
         let ends = results::ends(inputs, engaged, geometry, outcome);
         let mut ledger = LedgerNumbers::new();
-        limits::each(kinds, inputs, candidate, outcome, |entry: Entry| {
-            if let Some(name) = LimitName::from_lane(entry.number).filter(|_| entry.present) {
-                ledger.push(LimitNumbers {
-                    name,
-                    side: entry.side,
-                    value: entry.value,
-                    bound: entry.bound,
-                    share: limits::share(entry.side, entry.value, entry.bound),
-                    binding: entry.number == verdict.binding.value,
-                });
-            }
-        });
+        limits::each(
+            kinds,
+            inputs,
+            candidate,
+            outcome,
+            &mut Collect {
+                ledger: &mut ledger,
+                binding: verdict.binding.value,
+            },
+        );
         let doubts = results::doubts(
             inputs,
             &settled.speeds,
@@ -172,7 +196,20 @@ impl CutNumbers {
 }
 
 impl Settled {
-    pub(super) fn reached(&self) -> Reached {
+    /// Whether every number is of a size that formulas admit.
+    pub(crate) fn is_sound(&self, kinds: &Kinds, inputs: &Inputs) -> bool {
+        results::sound(
+            &self.engaged,
+            &self.geometry,
+            &self.candidate,
+            &self.outcome,
+            &results::pace(&mut NoRecord, kinds, inputs, &self.outcome),
+            &results::ends(inputs, &self.engaged, &self.geometry, &self.outcome),
+            &self.verdict,
+        )
+    }
+
+    pub(crate) fn reached(&self) -> Reached {
         Reached {
             below_lowest: self.real.is_none(),
             worn_slower: self

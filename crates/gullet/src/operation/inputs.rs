@@ -48,6 +48,24 @@ impl Grounds {
         }
     }
 
+    /// Whether the tables, or the job itself, hold everything that these numbers are made from.
+    pub(crate) fn answers(&self, inputs: &Inputs) -> bool {
+        self.kienzle.is_ok()
+            && !inputs.speed_start.value.is_nan()
+            && inputs.feed_start.value > 0.0
+    }
+
+    /// No table answers.
+    pub(crate) fn nothing() -> Grounds {
+        Grounds {
+            speed: Err(no_data("material").into()),
+            feed: None,
+            no_feed: Some(no_data("material").into()),
+            kienzle: Err(no_data("material").into()),
+            unit_power: None,
+        }
+    }
+
     /// Whether the numbers rest on something assumed, beside the feed's own.
     fn assumed(&self) -> bool {
         let speed = self.speed.as_ref().map_or(&[][..], |speed| &speed.assumptions);
@@ -366,7 +384,7 @@ pub(crate) fn fill_feed(inputs: &mut Inputs, grounds: &Grounds) {
 }
 
 /// Where the tables hold no speed, the one asked for is all there is to compare with.
-fn fill_asked_speed(inputs: &mut Inputs) {
+pub(crate) fn fill_asked_speed(inputs: &mut Inputs) {
     if inputs.speed_start.value.is_nan() && inputs.asked_speed.value > 0.0 {
         let speed = rotation::cutting_speed::value(inputs.asked_speed, inputs.diameter);
         inputs.speed_low = speed;

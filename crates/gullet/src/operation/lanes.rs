@@ -28,9 +28,15 @@ macro_rules! lanes {
         }
 
         impl $block {
+            /// Every field of every row the same.
+            pub fn every(value: f64) -> $block {
+                $block { $($field: [value; $crate::operation::lanes::LANES],)* }
+            }
+
             /// Every row the same.
-            pub fn filled(row: &$name) -> $block {
-                $block { $($field: [row.$field.value; $crate::operation::lanes::LANES],)* }
+            #[allow(dead_code)]
+            pub fn fill(&mut self, row: &$name) {
+                $(self.$field = [row.$field.value; $crate::operation::lanes::LANES];)*
             }
 
             #[allow(dead_code)]

@@ -2,7 +2,7 @@
 
 use super::chain;
 use super::cut::{Limit, Relief};
-use super::limits::{self, Entry, LimitName, Verdict};
+use super::limits::{self, Entry, LimitName, See, Verdict};
 use super::milling::Lowering;
 use super::numbers::{Candidate, Engagement, Geometry, Inputs, Outcome};
 use super::report::Report;
@@ -20,22 +20,42 @@ pub(super) fn ledger(
     outcome: &Outcome,
     verdict: &Verdict,
 ) -> Vec<Limit> {
-    let mut limits = Vec::with_capacity(LimitName::ALL.len());
+    let mut collect = Collect {
+        report,
+        geometry,
+        candidate,
+        binding: verdict.binding.value,
+        limits: Vec::with_capacity(LimitName::ALL.len()),
+    };
     limits::each(
         report.kinds,
         report.inputs,
         candidate,
         outcome,
-        |entry: Entry| {
-            if let Some(name) = LimitName::from_lane(entry.number).filter(|_| entry.present) {
-                let binding = entry.number == verdict.binding.value;
-                let mut limit = Limit::new(name, &entry, origin(report, name), binding);
-                limit.relief = relief(report, geometry, candidate, name, &limit);
-                limits.push(limit);
-            }
-        },
+        &mut collect,
     );
-    limits
+    collect.limits
+}
+
+/// Collects the limits there are, with their words.
+struct Collect<'r> {
+    report: &'r Report<'r>,
+    geometry: &'r Geometry,
+    candidate: &'r Candidate,
+    binding: f64,
+    limits: Vec<Limit>,
+}
+
+impl See for Collect<'_> {
+    fn see(&mut self, entry: Entry) {
+        let Some(name) = LimitName::from_lane(entry.number).filter(|_| entry.present) else {
+            return;
+        };
+        let binding = entry.number == self.binding;
+        let mut limit = Limit::new(name, &entry, origin(self.report, name), binding);
+        limit.relief = relief(self.report, self.geometry, self.candidate, name, &limit);
+        self.limits.push(limit);
+    }
 }
 
 /// Where a bound comes from.

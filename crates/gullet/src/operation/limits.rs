@@ -136,6 +136,22 @@ pub(crate) fn torque_first(inputs: &Inputs, speed: RotationalSpeed) -> bool {
     speed.value < inputs.base_speed.value * (1.0 - 1e-9)
 }
 
+/// Looks at the limits, one after the other.
+pub(crate) trait See {
+    fn see(&mut self, entry: Entry);
+
+    #[inline(always)]
+    fn at(&mut self, present: bool, name: LimitName, side: Side, value: f64, bound: f64) {
+        self.see(Entry {
+            number: name.lane(),
+            side,
+            value,
+            bound,
+            present,
+        });
+    }
+}
+
 /// Shows every limit, in the order of the ledger.
 #[inline(always)]
 pub(crate) fn each(
@@ -143,29 +159,20 @@ pub(crate) fn each(
     inputs: &Inputs,
     candidate: &Candidate,
     outcome: &Outcome,
-    mut see: impl FnMut(Entry),
+    eye: &mut impl See,
 ) {
     use LimitName as Name;
-    let mut at = |present: bool, name: Name, side: Side, value: f64, bound: f64| {
-        see(Entry {
-            number: name.lane(),
-            side,
-            value,
-            bound,
-            present,
-        });
-    };
     let speed = candidate.speed.value;
     let most = Side::AtMost;
     let least = Side::AtLeast;
-    at(
+    eye.at(
         true,
         Name::SpindleSpeedHighest,
         most,
         speed,
         inputs.highest_speed.value,
     );
-    at(
+    eye.at(
         true,
         Name::SpindleSpeedLowest,
         least,
@@ -173,9 +180,9 @@ pub(crate) fn each(
         inputs.lowest_speed.value,
     );
     let marked = inputs.cutter_speed.value;
-    at(marked < f64::INFINITY, Name::CutterSpeed, most, speed, marked);
+    eye.at(marked < f64::INFINITY, Name::CutterSpeed, most, speed, marked);
     let v_c = outcome.cutting_speed.value;
-    at(true, Name::CuttingSpeed, most, v_c, inputs.speed_high.value);
+    eye.at(true, Name::CuttingSpeed, most, v_c, inputs.speed_high.value);
     let feed_name = if kinds.by_hand {
         Name::HandwheelPace
     } else {
@@ -183,8 +190,8 @@ pub(crate) fn each(
     };
     let v_f = outcome.table_feed.value;
     let highest = inputs.highest_feed.value;
-    at(highest < f64::INFINITY, feed_name, most, v_f, highest);
-    at(
+    eye.at(highest < f64::INFINITY, feed_name, most, v_f, highest);
+    eye.at(
         !kinds.by_hand,
         Name::TableFeedLowest,
         least,
@@ -192,17 +199,17 @@ pub(crate) fn each(
         inputs.lowest_feed.value,
     );
     let chip = outcome.max_chip.value;
-    at(
+    eye.at(
         true,
         Name::SmallestChip,
         least,
         chip,
         inputs.smallest_chip.value,
     );
-    at(true, Name::LargestChip, most, chip, inputs.feed_high.value);
+    eye.at(true, Name::LargestChip, most, chip, inputs.feed_high.value);
     let wanted = inputs.mean_roughness.value;
     let reached = outcome.mean_roughness.value;
-    at(
+    eye.at(
         wanted < f64::INFINITY && !reached.is_nan(),
         Name::MeanRoughness,
         most,
@@ -213,44 +220,35 @@ pub(crate) fn each(
     let (torque, available_torque) = (outcome.limit_torque, outcome.available_torque);
     let swapped = torque_first(inputs, candidate.speed);
     let pick = |a: f64, b: f64| if swapped { b } else { a };
-    see(Entry {
+    eye.see(Entry {
         number: pick(Name::Power.lane(), Name::Torque.lane()),
         side: most,
         value: pick(power.value, torque.value),
         bound: pick(available_power.value, available_torque.value),
         present: true,
     });
-    see(Entry {
+    eye.see(Entry {
         number: pick(Name::Torque.lane(), Name::Power.lane()),
         side: most,
         value: pick(torque.value, power.value),
         bound: pick(available_torque.value, available_power.value),
         present: true,
     });
-    let mut at = |present: bool, name: Name, side: Side, value: f64, bound: f64| {
-        see(Entry {
-            number: name.lane(),
-            side,
-            value,
-            bound,
-            present,
-        });
-    };
-    at(
+    eye.at(
         true,
         Name::Deflection,
         most,
         outcome.deflection.value,
         inputs.deflection.value,
     );
-    at(
+    eye.at(
         true,
         Name::Clamping,
         most,
         outcome.clamping_needed.value,
         inputs.clamping_force.value,
     );
-    at(
+    eye.at(
         true,
         Name::FluteLength,
         most,
@@ -265,9 +263,9 @@ pub(crate) fn each(
         inputs.axial_depth.value
     };
     let cap = practice::practice_depth::value(inputs.diameter, inputs.roughing_depth_ratio);
-    at(!kinds.finishing, Name::RoughingDepth, most, depth, cap.value);
+    eye.at(!kinds.finishing, Name::RoughingDepth, most, depth, cap.value);
     let climbs = side && kinds.direction == Direction::Climb && kinds.backlash;
-    at(
+    eye.at(
         climbs,
         Name::ClimbWithBacklash,
         most,
@@ -275,7 +273,7 @@ pub(crate) fn each(
         inputs.climb_depth.value,
     );
     let grip = practice::grip_for_height::value(inputs.part_height, inputs.smallest_grip);
-    at(
+    eye.at(
         true,
         Name::Grip,
         least,
@@ -283,7 +281,7 @@ pub(crate) fn each(
         grip.value,
     );
     let reach = practice::stick_out_cap::value(inputs.diameter, inputs.stick_out_ratio);
-    at(
+    eye.at(
         true,
         Name::StickOut,
         most,
@@ -307,8 +305,8 @@ lanes! {
 /// Whether a limit can bind: what no setting of the cut moves only binds where it is exceeded.
 #[inline(always)]
 pub(crate) fn free(number: f64, share: f64) -> bool {
-    let fixed = number == LimitName::StickOut.lane() || number == LimitName::Grip.lane();
-    share > EXCEEDED || !fixed
+    let fixed = (number == LimitName::StickOut.lane()) | (number == LimitName::Grip.lane());
+    (share > EXCEEDED) | !fixed
 }
 
 /// The limit that binds: the one used to the largest share; of those used alike the one that holds
@@ -320,32 +318,61 @@ pub(crate) fn judge(
     candidate: &Candidate,
     outcome: &Outcome,
 ) -> Verdict {
-    let mut most = 0.0;
-    let mut exceeded = 0.0;
-    each(kinds, inputs, candidate, outcome, |entry| {
-        let share = share(entry.side, entry.value, entry.bound);
-        let counts = entry.present && free(entry.number, share);
-        most = if counts && share > most { share } else { most };
-        let beyond = entry.present && share > EXCEEDED && exceeded == 0.0;
-        exceeded = if beyond { entry.number } else { exceeded };
-    });
-    let held_by = candidate.held_by.value;
-    let (mut first, mut first_share, mut holding, mut holding_share) = (0.0, 0.0, 0.0, 0.0);
-    each(kinds, inputs, candidate, outcome, |entry| {
-        let share = share(entry.side, entry.value, entry.bound);
-        let nearest =
-            entry.present && free(entry.number, share) && share >= most * (1.0 - 1e-9);
-        let takes = nearest && first == 0.0;
-        first = if takes { entry.number } else { first };
-        first_share = if takes { share } else { first_share };
-        let holds = nearest && entry.number == held_by;
-        holding = if holds { entry.number } else { holding };
-        holding_share = if holds { share } else { holding_share };
-    });
-    let held = holding > 0.0;
+    let mut highest = Highest {
+        share: 0.0,
+        exceeded: 0.0,
+    };
+    each(kinds, inputs, candidate, outcome, &mut highest);
+    let mut nearest = Nearest {
+        least: highest.share * (1.0 - 1e-9),
+        held_by: candidate.held_by.value,
+        first: (0.0, 0.0),
+        holding: (0.0, 0.0),
+    };
+    each(kinds, inputs, candidate, outcome, &mut nearest);
+    let held = nearest.holding.0 > 0.0;
     Verdict {
-        binding: select(held, si(holding), si(first)),
-        share: select(held, si(holding_share), si(first_share)),
-        exceeded: si(exceeded),
+        binding: select(held, si(nearest.holding.0), si(nearest.first.0)),
+        share: select(held, si(nearest.holding.1), si(nearest.first.1)),
+        exceeded: si(highest.exceeded),
+    }
+}
+
+/// The largest share of a limit that can bind, and the first limit that is exceeded.
+struct Highest {
+    share: f64,
+    exceeded: f64,
+}
+
+impl See for Highest {
+    #[inline(always)]
+    fn see(&mut self, entry: Entry) {
+        let share = share(entry.side, entry.value, entry.bound);
+        let larger = entry.present & free(entry.number, share) & (share > self.share);
+        self.share = if larger { share } else { self.share };
+        let first = entry.present & (share > EXCEEDED) & (self.exceeded == 0.0);
+        self.exceeded = if first { entry.number } else { self.exceeded };
+    }
+}
+
+/// The limits used to the largest share: the first, and the one that holds the feed.
+struct Nearest {
+    least: f64,
+    held_by: f64,
+    first: (f64, f64),
+    holding: (f64, f64),
+}
+
+impl See for Nearest {
+    #[inline(always)]
+    fn see(&mut self, entry: Entry) {
+        let share = share(entry.side, entry.value, entry.bound);
+        let near = entry.present & free(entry.number, share) & (share >= self.least);
+        let takes = near & (self.first.0 == 0.0);
+        self.first.0 = if takes { entry.number } else { self.first.0 };
+        self.first.1 = if takes { share } else { self.first.1 };
+        let holds = near & (entry.number == self.held_by);
+        self.holding.0 = if holds { entry.number } else { self.holding.0 };
+        self.holding.1 = if holds { share } else { self.holding.1 };
     }
 }

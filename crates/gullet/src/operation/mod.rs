@@ -24,4 +24,11 @@ pub use cut::{
 pub use cut_numbers::{CutNumbers, LedgerNumbers, LimitNumbers, WarningCodes};
 pub use limits::{LimitName, Side};
 pub use milling::{Lowering, Milling, mill};
+/// Every problem of a set-up and a pass, without computing the cut.
+pub(crate) fn problems(setup: &Setup, pass: &Pass) -> Vec<crate::error::Problem> {
+    let mut problems = check::setup(setup);
+    problems.extend(check::pass(setup.cutter, setup.units, pass));
+    problems
+}
+
 pub use request::{Operation, Pass, Setup};

@@ -175,6 +175,20 @@ impl Inputs {
     }
 }
 
+impl InputsBlock {
+    /// Takes over what the tables say of one row.
+    pub(crate) fn set_tables(&mut self, lane: usize, row: &Inputs) {
+        self.speed_low[lane] = row.speed_low.value;
+        self.speed_start[lane] = row.speed_start.value;
+        self.speed_high[lane] = row.speed_high.value;
+        self.speed_chosen[lane] = row.speed_chosen.value;
+        self.feed_low[lane] = row.feed_low.value;
+        self.feed_start[lane] = row.feed_start.value;
+        self.feed_high[lane] = row.feed_high.value;
+        self.assumed[lane] = row.assumed.value;
+    }
+}
+
 lanes! {
     /// How the cutter meets the work.
     Engagement, EngagementBlock {

@@ -129,23 +129,20 @@ impl Report<'_> {
         }
     }
 
-    /// Nothing that may be lowered helps: the limit that holds the feed below the smallest that
-    /// cuts, or the smallest chip itself where no other limit does.
+    /// Nothing that may be lowered helps: the limit that stands in the way.
     fn stuck(&self, stuck: &Stuck) -> Problem {
-        let held = stuck.candidate.holder().and_then(|name| {
-            self.limits_at(stuck, stuck.smallest, true)
-                .into_iter()
-                .find(|limit| limit.name == name.name() && limit.exceeded())
-        });
-        held.or_else(|| {
-            self.limits_at(stuck, stuck.real, true)
-                .into_iter()
-                .find(|limit| limit.name == LimitName::SmallestChip.name())
-        })
-        .map_or_else(
-            || no_data(LimitName::SmallestChip.name()),
-            |limit| exceeded_problem(&limit, self.milling.units),
-        )
+        let name = stuck.limit(self.kinds, self.inputs);
+        let feed = match name {
+            LimitName::SmallestChip => stuck.real,
+            _ => stuck.smallest,
+        };
+        self.limits_at(stuck, feed, true)
+            .into_iter()
+            .find(|limit| limit.name == name.name())
+            .map_or_else(
+                || no_data(name.name()),
+                |limit| exceeded_problem(&limit, self.milling.units),
+            )
     }
 
     /// The ledger at the feed a search ended with.

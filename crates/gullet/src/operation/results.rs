@@ -6,7 +6,7 @@ use super::limits::Verdict;
 use super::numbers::{Candidate, Engagement, Geometry, Inputs, Kinds, Outcome, Speeds, one};
 use crate::formula::{NoRecord, Recorder, force, power, rotation, time};
 use crate::quantity::math::{max, min, number, select};
-use crate::quantity::{Length, Pressure, Ratio, Velocity, si};
+use crate::quantity::{Length, Power, Pressure, Ratio, Time, Velocity, si};
 
 lanes! {
     /// What a hand needs to follow the table feed.
@@ -62,26 +62,39 @@ pub(crate) fn ends(
     outcome: &Outcome,
 ) -> Ends {
     let [a, b, c, _] = inputs.pairs();
-    let at = |pair| k_c(&mut NoRecord, pair, outcome.mean_chip, one());
-    let (k_a, k_b, k_c) = (at(a), at(b), at(c));
-    let least = min(min(k_a, k_b), k_c);
-    let most = max(max(k_a, k_b), k_c);
-    let power = |k: Pressure| power::cutting_power::value(outcome.removal_rate, k);
-    let tangential = |k| force::tangential_force::value(power(k), outcome.cutting_speed);
-    let time = |v: Velocity, f: Length| {
-        let n = rotation::spindle_speed::value(v, engaged.effective_diameter);
-        let v_f = rotation::table_feed::value(f, inputs.teeth, n);
-        time::cutting_time::value(geometry.travel, v_f)
-    };
+    let k_a = k_c(&mut NoRecord, a, outcome.mean_chip, one());
+    let k_b = k_c(&mut NoRecord, b, outcome.mean_chip, one());
+    let k_c = k_c(&mut NoRecord, c, outcome.mean_chip, one());
+    let power_low = power_with(outcome, min(min(k_a, k_b), k_c));
+    let power_high = power_with(outcome, max(max(k_a, k_b), k_c));
     Ends {
-        force_low: tangential(least),
-        force_high: tangential(most),
-        power_low: power(least),
-        power_high: power(most),
-        time_low: time(inputs.speed_high, inputs.feed_high),
-        time_start: time(inputs.speed_start, inputs.feed_start),
-        time_high: time(inputs.speed_low, inputs.feed_low),
+        force_low: force::tangential_force::value(power_low, outcome.cutting_speed),
+        force_high: force::tangential_force::value(power_high, outcome.cutting_speed),
+        power_low,
+        power_high,
+        time_low: time_at(inputs, engaged, geometry, inputs.speed_high, inputs.feed_high),
+        time_start: time_at(inputs, engaged, geometry, inputs.speed_start, inputs.feed_start),
+        time_high: time_at(inputs, engaged, geometry, inputs.speed_low, inputs.feed_low),
     }
+}
+
+#[inline(always)]
+fn power_with(outcome: &Outcome, k: Pressure) -> Power {
+    power::cutting_power::value(outcome.removal_rate, k)
+}
+
+/// Time of the pass at a cutting speed and a feed per tooth.
+#[inline(always)]
+fn time_at(
+    inputs: &Inputs,
+    engaged: &Engagement,
+    geometry: &Geometry,
+    v: Velocity,
+    f: Length,
+) -> Time {
+    let n = rotation::spindle_speed::value(v, engaged.effective_diameter);
+    let v_f = rotation::table_feed::value(f, inputs.teeth, n);
+    time::cutting_time::value(geometry.travel, v_f)
 }
 
 /// Whether every result is a number of the size that formulas admit; what is not goes the way of

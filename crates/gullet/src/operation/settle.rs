@@ -33,6 +33,44 @@ pub(crate) struct Stuck {
     pub smallest: Length,
 }
 
+impl Stuck {
+    /// The limit that holds the feed below the smallest that cuts, or the smallest chip itself where
+    /// no other limit does.
+    pub(crate) fn limit(&self, kinds: &Kinds, inputs: &Inputs) -> LimitName {
+        let at_smallest = chain::outcome(
+            &mut NoRecord,
+            kinds,
+            inputs,
+            &self.engaged,
+            &self.geometry,
+            self.candidate.speed,
+            self.smallest,
+        );
+        let held_by = self.candidate.held_by.value;
+        let mut exceeded = Exceeded {
+            number: held_by,
+            found: false,
+        };
+        limits::each(kinds, inputs, &self.candidate, &at_smallest, &mut exceeded);
+        LimitName::from_lane(held_by)
+            .filter(|_| exceeded.found)
+            .unwrap_or(LimitName::SmallestChip)
+    }
+}
+
+/// Looks whether one limit is exceeded.
+struct Exceeded {
+    number: f64,
+    found: bool,
+}
+
+impl limits::See for Exceeded {
+    fn see(&mut self, entry: limits::Entry) {
+        let beyond = limits::share(entry.side, entry.value, entry.bound) > limits::EXCEEDED;
+        self.found |= entry.present && entry.number == self.number && beyond;
+    }
+}
+
 /// Settings with everything that follows from them.
 #[derive(Clone, Copy)]
 pub(crate) struct Settled {
@@ -215,7 +253,7 @@ fn real_feed(inputs: &Inputs, machine: &Machine, candidate: &Candidate) -> Optio
 }
 
 /// The next lower speed worth trying, if a lower speed thickens the chip.
-fn slower(
+pub(crate) fn slower(
     machine: &Machine,
     candidate: &Candidate,
     real: Length,

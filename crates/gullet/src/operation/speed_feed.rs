@@ -9,7 +9,7 @@ use super::numbers::{Candidate, Engagement, Geometry, Inputs, Kinds, Speeds, one
 use super::request::Operation;
 use crate::formula::{NoRecord, chip, practice, rotation};
 use crate::quantity::math::{min, select};
-use crate::quantity::{Kind, Length, RotationalSpeed, si};
+use crate::quantity::{Kind, Length, Power, RotationalSpeed, Torque, VolumeRate, si};
 
 /// The wanted speed with what is marked on the cutter and with what the tables allow.
 #[inline(always)]
@@ -178,43 +178,84 @@ fn hold_for_loads(
 ) {
     let silent = &mut NoRecord;
     let (speed, wanted) = (candidate.speed, candidate.wanted);
+    let swapped = limits::torque_first(inputs, speed);
     let mean = chain::mean_chip(silent, kinds, inputs, engaged, wanted);
     let largest = chain::max_chip(silent, kinds, inputs, engaged, wanted);
     let removal_rate = chain::removal_rate(kinds, inputs, engaged, speed, wanted);
     let (power, torque) = chain::available(silent, inputs, speed);
-    let swapped = limits::torque_first(inputs, speed);
-    let [a, b, c, d] = chain::laws(inputs, geometry);
-    let mut hold = |law: Law| {
-        let silent = &mut NoRecord;
-        let k = chain::k_c(silent, law.pair, mean, inputs.wear_factor);
-        let (needs_power, needs_torque) = chain::rotary_load(silent, k, removal_rate, speed);
-        let peak = chain::peak_load(silent, kinds, inputs, geometry, law, largest);
-        let of_power = (LimitName::Power.lane(), needs_power.value / power.value);
-        let of_torque = (LimitName::Torque.lane(), needs_torque.value / torque.value);
-        let mut load = if swapped { of_torque } else { of_power };
-        for (number, share) in [
-            if swapped { of_power } else { of_torque },
-            (
-                LimitName::Deflection.lane(),
-                peak.deflection.value / inputs.deflection.value,
-            ),
-            (
-                LimitName::Clamping.lane(),
-                peak.clamping_needed.value / inputs.clamping_force.value,
-            ),
-        ] {
-            let larger = share > load.1 * (1.0 + 1e-12);
-            load = (
-                if larger { number } else { load.0 },
-                if larger { share } else { load.1 },
-            );
-        }
-        let (number, share) = load;
-        let cap = practice::feed_for_load_share::value(wanted, si(share), law.pair.exponent);
-        candidate.hold(number, select(share > 1.0, cap, si(f64::INFINITY)));
+    let wanted = Wanted {
+        speed,
+        feed: wanted,
+        mean,
+        largest,
+        removal_rate,
+        power,
+        torque,
+        swapped,
     };
-    hold(a);
-    hold(b);
-    hold(c);
-    hold(d);
+    let [a, b, c, d] = chain::laws(inputs, geometry);
+    hold_for_law(candidate, kinds, inputs, geometry, &wanted, a);
+    hold_for_law(candidate, kinds, inputs, geometry, &wanted, b);
+    hold_for_law(candidate, kinds, inputs, geometry, &wanted, c);
+    hold_for_law(candidate, kinds, inputs, geometry, &wanted, d);
+}
+
+/// What the loads of every law are computed from: the wanted feed with its chips, and what the
+/// machine gives.
+struct Wanted {
+    speed: RotationalSpeed,
+    feed: Length,
+    mean: Length,
+    largest: Length,
+    removal_rate: VolumeRate,
+    power: Power,
+    torque: Torque,
+    swapped: bool,
+}
+
+/// Lowers the feed until one law keeps every load within its bound.
+#[inline(always)]
+fn hold_for_law(
+    candidate: &mut Candidate,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    geometry: &Geometry,
+    wanted: &Wanted,
+    law: Law,
+) {
+    let silent = &mut NoRecord;
+    let k = chain::k_c(silent, law.pair, wanted.mean, inputs.wear_factor);
+    let (power, torque) = chain::rotary_load(silent, k, wanted.removal_rate, wanted.speed);
+    let peak = chain::peak_load(silent, kinds, inputs, geometry, law, wanted.largest);
+    let of_power = (
+        LimitName::Power.lane(),
+        power.value / wanted.power.value,
+    );
+    let of_torque = (
+        LimitName::Torque.lane(),
+        torque.value / wanted.torque.value,
+    );
+    let bent = peak.deflection.value / inputs.deflection.value;
+    let clamped = peak.clamping_needed.value / inputs.clamping_force.value;
+    let first = pick(wanted.swapped, of_torque, of_power);
+    let second = pick(wanted.swapped, of_power, of_torque);
+    let load = larger(first, second);
+    let load = larger(load, (LimitName::Deflection.lane(), bent));
+    let (number, share) = larger(load, (LimitName::Clamping.lane(), clamped));
+    let cap = practice::feed_for_load_share::value(wanted.feed, si(share), law.pair.exponent);
+    candidate.hold(number, select(share > 1.0, cap, si(f64::INFINITY)));
+}
+
+#[inline(always)]
+fn pick(condition: bool, a: (f64, f64), b: (f64, f64)) -> (f64, f64) {
+    (
+        if condition { a.0 } else { b.0 },
+        if condition { a.1 } else { b.1 },
+    )
+}
+
+/// The load used to the larger share; of loads used alike the first.
+#[inline(always)]
+fn larger(first: (f64, f64), second: (f64, f64)) -> (f64, f64) {
+    pick(second.1 > first.1 * (1.0 + 1e-12), second, first)
 }

@@ -11,6 +11,7 @@ mod lanes;
 mod milling;
 mod results;
 mod rows;
+mod screen;
 
 pub use base::Base;
 pub use dispatch::{Execution, InstructionSet};
