@@ -97,6 +97,8 @@ struct Found {
     cost: Option<CostSource>,
     /// Names that gave each input, for duplicates.
     given: Vec<(&'static str, String)>,
+    /// Inputs that a refused column means: they are not told as missing too.
+    meant: Vec<&'static str>,
     passed_through: Vec<String>,
     problems: Vec<Problem>,
 }
@@ -258,7 +260,6 @@ impl Found {
                 }
             }
             Role::Other => self.passed_through.push(name.to_owned()),
-            // Known by its meaning, so that it is not told as missing too.
             Role::Refused(problem) => self.refused(&problem),
         }
     }
@@ -270,9 +271,8 @@ impl Found {
         if let Some(name) = names
             .filter(|name| problem.parameter.starts_with(name) || meant.starts_with(name))
             .max_by_key(|name| name.len())
-            && !self.given.iter().any(|(known, _)| *known == name)
         {
-            self.given.push((name, problem.parameter.clone()));
+            self.meant.push(name);
         }
     }
 
@@ -383,7 +383,8 @@ impl Found {
             } else {
                 without_base(input)
             };
-            if none && always(input) && !self.gives(input.name()) {
+            let told = self.gives(input.name()) || self.meant.contains(&input.name());
+            if none && always(input) && !told {
                 let remedy = format!("give it for every row, or a job that has it: {}", input.meaning());
                 problems.push(missing(input.name(), &usual_names(input), &remedy));
             }
@@ -396,7 +397,7 @@ impl Found {
                 Choice::CutterMaterial,
                 Choice::CutterForm,
             ] {
-                if !self.gives(choice.name()) {
+                if !self.gives(choice.name()) && !self.meant.contains(&choice.name()) {
                     let remedy = format!("give one of: {}", choice::known(choice));
                     problems.push(missing(choice.name(), choice.name(), &remedy));
                 }
