@@ -82,7 +82,13 @@ fn plan(
     options: &StudyOptions,
 ) -> Result<StudyPlan<'static>, Error> {
     let constants = constants(&given(batch), with);
-    StudyPlan::new(&batch.schema(), &constants, None, Library::builtin(), options)
+    StudyPlan::new(
+        &batch.schema(),
+        &constants,
+        None,
+        Library::builtin(),
+        options,
+    )
 }
 
 fn run(batch: &RecordBatch) -> Answer {
@@ -93,7 +99,8 @@ fn run(batch: &RecordBatch) -> Answer {
 /// The cells of a column of names; empty for null.
 fn words(answer: &RecordBatch, name: &str) -> Vec<String> {
     let column = answer.column_by_name(name).unwrap();
-    let dictionary = arrow_array::cast::as_dictionary_array::<arrow_array::types::Int32Type>(column);
+    let dictionary =
+        arrow_array::cast::as_dictionary_array::<arrow_array::types::Int32Type>(column);
     let list = arrow_array::cast::as_string_array(dictionary.values());
     dictionary
         .keys()

@@ -61,8 +61,13 @@ fn missing_columns_wrong_units_and_wrong_types_are_told_together() {
         ("grip_dept_mm", DataType::Float64),
         ("part", DataType::Utf8),
     ];
-    let constants = [("length", "3 in"), ("cutter_teeth", "two"), ("machine", "none"), ("depth", "1 mm")]
-        .map(|(name, value)| (name.to_owned(), value.to_owned()));
+    let constants = [
+        ("length", "3 in"),
+        ("cutter_teeth", "two"),
+        ("machine", "none"),
+        ("depth", "1 mm"),
+    ]
+    .map(|(name, value)| (name.to_owned(), value.to_owned()));
     let found = problems(&columns, &constants);
     for wanted in [
         (Code::UnitUnknown, "axial_depth_n"),
@@ -115,9 +120,16 @@ fn types_that_are_no_numbers_are_refused_with_the_reason() {
             panic!("{data_type} is taken");
         };
         let problem = error.first();
-        assert_eq!((problem.code, error.problems().len()), (Code::WrongType, 1), "{error}");
+        assert_eq!(
+            (problem.code, error.problems().len()),
+            (Code::WrongType, 1),
+            "{error}"
+        );
         assert!(problem.value.contains(&data_type.to_string()), "{error}");
-        assert!(!problem.remedy.is_empty() && !problem.admissible.is_empty(), "{error}");
+        assert!(
+            !problem.remedy.is_empty() && !problem.admissible.is_empty(),
+            "{error}"
+        );
     }
 }
 
@@ -131,8 +143,16 @@ fn units_of_either_system_give_the_same_bits_as_text() {
     let with = [("axial_depth", "1/4 in"), ("cutter_diameter", "1/2 in")];
     let one = run(&by_column).batch;
     let plan = plan(&by_constant, &with, &StudyOptions::default()).unwrap();
-    let other = plan.run(&by_constant, &[], Execution::default()).unwrap().batch;
-    for name in ["spindle_speed_rpm", "time_s", "deflection_mm", "peak_force_n"] {
+    let other = plan
+        .run(&by_constant, &[], Execution::default())
+        .unwrap()
+        .batch;
+    for name in [
+        "spindle_speed_rpm",
+        "time_s",
+        "deflection_mm",
+        "peak_force_n",
+    ] {
         let bits = |batch| cells(batch, name)[0].unwrap().to_bits();
         assert_eq!(bits(&one), bits(&other), "{name}");
     }
@@ -156,7 +176,10 @@ fn results_carry_their_unit_in_name_and_metadata() {
         };
         let schema = plan(&rows, &[], &options).unwrap().schema();
         let field = schema.field_with_name(name).unwrap();
-        assert_eq!(field.metadata().get("unit").map(String::as_str), Some(symbol));
+        assert_eq!(
+            field.metadata().get("unit").map(String::as_str),
+            Some(symbol)
+        );
         assert!(field.metadata().contains_key("kind") && field.metadata().contains_key("meaning"));
     }
 }
@@ -168,14 +191,32 @@ fn named_results_are_written_and_unknown_ones_refused() {
         columns: Columns::Named(names.iter().map(|name| (*name).to_owned()).collect()),
         ..StudyOptions::default()
     };
-    let schema = plan(&rows, &[], &named(&["time", "deflection_mm"])).unwrap().schema();
-    let names: Vec<&str> = schema.fields().iter().map(|field| field.name().as_str()).collect();
-    let wanted = ["axial_depth_mm", "time_s", "deflection_mm", "status", "binding_limit", "held_by", "warnings"];
+    let schema = plan(&rows, &[], &named(&["time", "deflection_mm"]))
+        .unwrap()
+        .schema();
+    let names: Vec<&str> = schema
+        .fields()
+        .iter()
+        .map(|field| field.name().as_str())
+        .collect();
+    let wanted = [
+        "axial_depth_mm",
+        "time_s",
+        "deflection_mm",
+        "status",
+        "binding_limit",
+        "held_by",
+        "warnings",
+    ];
     assert_eq!(names, wanted);
     let Err(error) = plan(&rows, &[], &named(&["time", "time_s", "tim"])) else {
         panic!("taken");
     };
-    let codes: Vec<Code> = error.problems().iter().map(|problem| problem.code).collect();
+    let codes: Vec<Code> = error
+        .problems()
+        .iter()
+        .map(|problem| problem.code)
+        .collect();
     assert_eq!(codes, [Code::Duplicate, Code::UnknownName]);
 }
 
@@ -227,14 +268,25 @@ fn a_name_like_that_of_an_input_can_be_passed_through_by_name() {
     ) else {
         panic!("taken");
     };
-    assert_eq!((error.code(), error.problems().len()), (Code::UnitUnknown, 1), "{error}");
+    assert_eq!(
+        (error.code(), error.problems().len()),
+        (Code::UnitUnknown, 1),
+        "{error}"
+    );
     let options = |name: &str| StudyOptions {
         pass_through: vec![name.to_owned()],
         ..StudyOptions::default()
     };
     let plan = |name: &str| {
         let constants = constants(&[], &[]);
-        StudyPlan::new(&rows.schema(), &constants, None, Library::builtin(), &options(name)).map(drop)
+        StudyPlan::new(
+            &rows.schema(),
+            &constants,
+            None,
+            Library::builtin(),
+            &options(name),
+        )
+        .map(drop)
     };
     assert!(plan("axial_depth_max_mm").is_ok());
     assert_eq!(plan("axial").unwrap_err().first().parameter, "pass_through");
@@ -271,19 +323,44 @@ fn a_job_gives_what_no_column_gives() {
     let job = Job::from_toml(JOB, Library::builtin()).unwrap();
     let with = |columns: &[(&str, DataType)]| {
         let options = StudyOptions::default();
-        StudyPlan::new(&schema(columns), &[], Some(Base::of_job(&job)), Library::builtin(), &options)
-            .map(drop)
+        StudyPlan::new(
+            &schema(columns),
+            &[],
+            Some(Base::of_job(&job)),
+            Library::builtin(),
+            &options,
+        )
+        .map(drop)
     };
     assert!(with(&[("radial_depth_in", DataType::Float64)]).is_ok());
     // The job's stock is split into passes: a study is told the depth of each.
     let error = with(&[]).unwrap_err();
-    assert_eq!((error.code(), error.first().parameter.as_str()), (Code::Missing, "radial_depth"));
+    assert_eq!(
+        (error.code(), error.first().parameter.as_str()),
+        (Code::Missing, "radial_depth")
+    );
     assert_eq!(error.problems().len(), 1, "{error}");
     // A form without its size.
     let rows = batch(vec![
         ("radial_depth_in", numbers(&[Some(0.02); 4])),
-        ("cutter_form", texts(&[Some("square"), Some("corner-radius"), Some("ball_nose"), Some("Ball Nose")])),
-        ("machine", texts(&[Some("knee mill 2"), Some("knee mill 2"), Some("small-cnc-mill"), Some("mill")])),
+        (
+            "cutter_form",
+            texts(&[
+                Some("square"),
+                Some("corner-radius"),
+                Some("ball_nose"),
+                Some("Ball Nose"),
+            ]),
+        ),
+        (
+            "machine",
+            texts(&[
+                Some("knee mill 2"),
+                Some("knee mill 2"),
+                Some("small-cnc-mill"),
+                Some("mill"),
+            ]),
+        ),
     ]);
     let plan = StudyPlan::new(
         &rows.schema(),
@@ -300,8 +377,28 @@ fn a_job_gives_what_no_column_gives() {
 #[test]
 fn text_numbers_are_read_where_rows_come_from_text() {
     let rows = batch(vec![
-        ("radial_depth_mm", texts(&[Some("1.0"), Some("1/2"), Some("0,5"), Some(""), Some("nan"), Some(" 0.50 ")])),
-        ("cutter_teeth", texts(&[Some("2"), Some("2"), Some("2"), Some("2"), Some("2"), Some("2.5")])),
+        (
+            "radial_depth_mm",
+            texts(&[
+                Some("1.0"),
+                Some("1/2"),
+                Some("0,5"),
+                Some(""),
+                Some("nan"),
+                Some(" 0.50 "),
+            ]),
+        ),
+        (
+            "cutter_teeth",
+            texts(&[
+                Some("2"),
+                Some("2"),
+                Some("2"),
+                Some("2"),
+                Some("2"),
+                Some("2.5"),
+            ]),
+        ),
     ]);
     for text_numbers in [TextNumbers::Kept, TextNumbers::Replaced] {
         let options = StudyOptions {
@@ -310,7 +407,14 @@ fn text_numbers_are_read_where_rows_come_from_text() {
         };
         let plan = plan(&rows, &[], &options).unwrap();
         let answer = plan.run(&rows, &[], Execution::default()).unwrap();
-        let wanted = ["ok", "ok", "number_unreadable", "missing", "not_finite", "not_whole"];
+        let wanted = [
+            "ok",
+            "ok",
+            "number_unreadable",
+            "missing",
+            "not_finite",
+            "not_whole",
+        ];
         assert_eq!(status(&answer), wanted);
         let told: Vec<usize> = answer.problems.iter().map(|told| told.row).collect();
         assert_eq!(told, [2, 4]);

@@ -3,8 +3,8 @@
 use super::*;
 use arrow_array::types::{Int8Type, Int32Type};
 use arrow_array::{
-    BinaryArray, DictionaryArray, Float32Array, Int8Array, Int16Array, Int32Array, LargeStringArray,
-    StringViewArray, UInt8Array, UInt64Array,
+    BinaryArray, DictionaryArray, Float32Array, Int8Array, Int16Array, Int32Array,
+    LargeStringArray, StringViewArray, UInt8Array, UInt64Array,
 };
 use arrow_buffer::{Buffer, NullBuffer, OffsetBuffer};
 use gullet::error::Code;
@@ -61,7 +61,10 @@ fn dictionaries_of_any_key_and_text_are_read() {
         ),
     ] {
         let answer = materials(array);
-        assert_eq!(cells(&answer.batch, "time_s"), cells(&plain.batch, "time_s"));
+        assert_eq!(
+            cells(&answer.batch, "time_s"),
+            cells(&plain.batch, "time_s")
+        );
         assert_eq!(answer.summary, plain.summary);
     }
     // An empty dictionary under keys that are all null.
@@ -74,7 +77,10 @@ fn dictionaries_of_any_key_and_text_are_read() {
 fn bytes_that_are_no_text_never_become_text() {
     let offsets = OffsetBuffer::new(vec![0_i32, 1].into());
     assert!(StringArray::try_new(offsets, Buffer::from(vec![0xff_u8]), None).is_err());
-    let rows = batch(vec![("material", Arc::new(BinaryArray::from(vec![&[0xff_u8][..]])))]);
+    let rows = batch(vec![(
+        "material",
+        Arc::new(BinaryArray::from(vec![&[0xff_u8][..]])),
+    )]);
     let Err(error) = plan(&rows, &[], &StudyOptions::default()) else {
         panic!("taken");
     };
@@ -84,8 +90,14 @@ fn bytes_that_are_no_text_never_become_text() {
 #[test]
 fn slices_empty_batches_and_columns_without_validity_are_read() {
     let whole = batch(vec![
-        ("radial_depth_mm", numbers(&[Some(9.0), Some(1.0), None, Some(0.5), Some(9.0)])),
-        ("material", texts(&[None, Some("6061"), Some("6061"), Some("x"), None])),
+        (
+            "radial_depth_mm",
+            numbers(&[Some(9.0), Some(1.0), None, Some(0.5), Some(9.0)]),
+        ),
+        (
+            "material",
+            texts(&[None, Some("6061"), Some("6061"), Some("x"), None]),
+        ),
     ]);
     let slice = run(&whole.slice(1, 3));
     assert_eq!(status(&slice), ["ok", "missing", "unknown_name"]);
@@ -100,9 +112,15 @@ fn slices_empty_batches_and_columns_without_validity_are_read() {
 fn a_float32_is_widened_as_it_is() {
     let narrow = depths(Arc::new(Float32Array::from(vec![0.1_f32, 0.5])));
     let wide = depths(numbers(&[Some(f64::from(0.1_f32)), Some(0.5)]));
-    assert_eq!(cells(&narrow.batch, "peak_force_n"), cells(&wide.batch, "peak_force_n"));
+    assert_eq!(
+        cells(&narrow.batch, "peak_force_n"),
+        cells(&wide.batch, "peak_force_n")
+    );
     let rounded = depths(numbers(&[Some(0.1), Some(0.5)]));
-    assert_ne!(cells(&narrow.batch, "peak_force_n")[0], cells(&rounded.batch, "peak_force_n")[0]);
+    assert_ne!(
+        cells(&narrow.batch, "peak_force_n")[0],
+        cells(&rounded.batch, "peak_force_n")[0]
+    );
 }
 
 #[test]
@@ -123,7 +141,13 @@ fn integers_of_every_width_are_read() {
 
 #[test]
 fn nan_is_a_value_and_null_is_none() {
-    let bad = [Some(f64::NAN), None, Some(f64::INFINITY), Some(f64::NEG_INFINITY), Some(1.0)];
+    let bad = [
+        Some(f64::NAN),
+        None,
+        Some(f64::INFINITY),
+        Some(f64::NEG_INFINITY),
+        Some(1.0),
+    ];
     let answer = depths(numbers(&bad));
     let wanted = ["not_finite", "missing", "not_finite", "not_finite", "ok"];
     assert_eq!(status(&answer), wanted);
@@ -137,6 +161,10 @@ fn nan_is_a_value_and_null_is_none() {
 fn one_version_of_the_arrays_is_built() {
     let lock = include_str!("../../Cargo.lock");
     for name in ["arrow-array", "arrow-schema", "arrow-buffer"] {
-        assert_eq!(lock.matches(&format!("name = \"{name}\"\n")).count(), 1, "{name}");
+        assert_eq!(
+            lock.matches(&format!("name = \"{name}\"\n")).count(),
+            1,
+            "{name}"
+        );
     }
 }

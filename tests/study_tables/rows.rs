@@ -2,9 +2,7 @@
 
 use super::*;
 use gullet::error::Code;
-use gullet::model::{
-    Clamping, Cutter, CutterForm, Direction, Hold, Machine, PassKind, Practice,
-};
+use gullet::model::{Clamping, Cutter, CutterForm, Direction, Hold, Machine, PassKind, Practice};
 use gullet::operation::{Lowering, Milling, Operation, Pass, Setup};
 use gullet::quantity::{Kind, format_exact, parse, si, unit};
 use gullet::table::ToolMaterial;
@@ -26,17 +24,32 @@ fn many(count: usize) -> RecordBatch {
             .collect()
     };
     let mut radial = column(0.05, 2.0, 3);
-    let (axial, diameter, length) = (column(0.5, 20.0, 2), column(4.0, 20.0, 15), column(5.0, 300.0, 1));
+    let (axial, diameter, length) = (
+        column(0.5, 20.0, 2),
+        column(4.0, 20.0, 15),
+        column(5.0, 300.0, 1),
+    );
     for row in (7..count).step_by(31) {
         radial[row] = [None, Some(f64::NAN), Some(-1.0), Some(0.0)][row % 4];
     }
     let pick = |list: &[&'static str], step: usize| -> Vec<Option<&'static str>> {
-        (0..count).map(|row| Some(list[row / step % list.len()])).collect()
+        (0..count)
+            .map(|row| Some(list[row / step % list.len()]))
+            .collect()
     };
     batch(vec![
-        ("material", texts(&pick(&["6061", "1018cd", "nothing", "o1"], 3))),
-        ("machine", texts(&pick(&["manual-knee-mill", "small-cnc-mill"], 1))),
-        ("operation", texts(&pick(&["side-milling", "slotting", "face-milling"], 5))),
+        (
+            "material",
+            texts(&pick(&["6061", "1018cd", "nothing", "o1"], 3)),
+        ),
+        (
+            "machine",
+            texts(&pick(&["manual-knee-mill", "small-cnc-mill"], 1)),
+        ),
+        (
+            "operation",
+            texts(&pick(&["side-milling", "slotting", "face-milling"], 5)),
+        ),
         ("pass", texts(&pick(&["roughing", "finishing"], 2))),
         ("practice", texts(&pick(&["training", "experienced"], 7))),
         ("axial_depth_mm", numbers(&axial)),
@@ -61,7 +74,9 @@ fn cell(rows: &RecordBatch, name: &str, row: usize) -> f64 {
 
 fn word(rows: &RecordBatch, name: &str, row: usize) -> String {
     let array = rows.column_by_name(name).unwrap();
-    arrow_array::cast::as_string_array(array).value(row).to_owned()
+    arrow_array::cast::as_string_array(array)
+        .value(row)
+        .to_owned()
 }
 
 /// A length as a person would write it.
@@ -72,7 +87,9 @@ fn length(rows: &RecordBatch, name: &str, row: usize) -> f64 {
 #[test]
 fn rows_get_the_bits_of_the_scalar_call() {
     let rows = many(600);
-    let answer = plan_of(&rows).run(&rows, &[], Execution::default()).unwrap();
+    let answer = plan_of(&rows)
+        .run(&rows, &[], Execution::default())
+        .unwrap();
     let status = status(&answer);
     let library = Library::builtin();
     let mut compared = 0;
@@ -84,7 +101,8 @@ fn rows_get_the_bits_of_the_scalar_call() {
         if cells(&rows, "radial_depth_mm")[row].is_none_or(f64::is_nan) {
             continue;
         }
-        let named = |list: &[&'static str], name: &str| list.iter().position(|word| *word == name).unwrap();
+        let named =
+            |list: &[&'static str], name: &str| list.iter().position(|word| *word == name).unwrap();
         let operation = Operation::ALL[named(
             &["side-milling", "slotting", "face-milling"],
             &word(&rows, "operation", row),
@@ -148,29 +166,48 @@ fn rows_get_the_bits_of_the_scalar_call() {
             Ok(cut) => {
                 assert_eq!(status[row], "ok", "row {row}");
                 compared += 1;
-                let fields = cut.settings.fields().into_iter().chain(cut.consequences.fields());
+                let fields = cut
+                    .settings
+                    .fields()
+                    .into_iter()
+                    .chain(cut.consequences.fields());
                 let schema = answer.batch.schema();
                 for field in fields {
                     let column = schema
                         .fields()
                         .iter()
                         .skip(rows.num_columns())
-                        .find(|column| column.name().trim_start_matches("result_").strip_prefix(field.name)
-                            .is_some_and(|rest| rest.is_empty() || column.metadata().get("unit").is_some_and(|symbol| {
-                                rest == format!("_{}", unit(field.kind, symbol).unwrap().suffix())
-                            })))
+                        .find(|column| {
+                            column
+                                .name()
+                                .trim_start_matches("result_")
+                                .strip_prefix(field.name)
+                                .is_some_and(|rest| {
+                                    rest.is_empty()
+                                        || column.metadata().get("unit").is_some_and(|symbol| {
+                                            rest == format!(
+                                                "_{}",
+                                                unit(field.kind, symbol).unwrap().suffix()
+                                            )
+                                        })
+                                })
+                        })
                         .unwrap_or_else(|| panic!("{}", field.name));
                     let computed = cells(&answer.batch, column.name())[row];
                     let symbol = column.metadata().get("unit").map_or("", String::as_str);
-                    let expected = field.value.map(|si| {
-                        gullet::quantity::to_unit(si, unit(field.kind, symbol).unwrap())
-                    });
+                    let expected = field
+                        .value
+                        .map(|si| gullet::quantity::to_unit(si, unit(field.kind, symbol).unwrap()));
                     assert_eq!(
                         computed.map(f64::to_bits),
                         expected.map(f64::to_bits),
                         "row {row}, {}: {}",
                         field.name,
-                        format_exact(field.kind, field.value.unwrap_or_default(), unit(field.kind, symbol).unwrap())
+                        format_exact(
+                            field.kind,
+                            field.value.unwrap_or_default(),
+                            unit(field.kind, symbol).unwrap()
+                        )
                     );
                 }
             }
@@ -182,7 +219,9 @@ fn rows_get_the_bits_of_the_scalar_call() {
 #[test]
 fn borders_between_batches_and_threads_change_nothing() {
     let rows = many(300);
-    let whole = plan_of(&rows).run(&rows, &[], Execution::default()).unwrap();
+    let whole = plan_of(&rows)
+        .run(&rows, &[], Execution::default())
+        .unwrap();
     for size in [1, 7, 64, 133] {
         let plan = plan_of(&rows);
         let mut sum = Summary::default();
@@ -191,8 +230,14 @@ fn borders_between_batches_and_threads_change_nothing() {
         for start in starts {
             let length = size.min(300 - start);
             let execution = Execution::default().with_threads(1 + start % 3).unwrap();
-            let part = plan.run(&rows.slice(start, length), &[], execution).unwrap();
-            assert_eq!(part.batch, whole.batch.slice(start, length), "{start} of {size}");
+            let part = plan
+                .run(&rows.slice(start, length), &[], execution)
+                .unwrap();
+            assert_eq!(
+                part.batch,
+                whole.batch.slice(start, length),
+                "{start} of {size}"
+            );
             sum.add(&part.summary);
         }
         assert_eq!(sum, whole.summary);
@@ -202,11 +247,14 @@ fn borders_between_batches_and_threads_change_nothing() {
 #[test]
 fn totals_count_every_row_once() {
     let rows = many(2000);
-    let answer = plan_of(&rows).run(&rows, &[], Execution::default()).unwrap();
+    let answer = plan_of(&rows)
+        .run(&rows, &[], Execution::default())
+        .unwrap();
     let sum = &answer.summary;
     let status = status(&answer);
     assert_eq!(sum.rows(), 2000);
-    let count = |list: &[String], word: &str| list.iter().filter(|other| *other == word).count() as u64;
+    let count =
+        |list: &[String], word: &str| list.iter().filter(|other| *other == word).count() as u64;
     assert_eq!(sum.ok(), count(&status, "ok"));
     assert!(sum.ok() > 300, "{}", sum.ok());
     for (code, rows) in sum.codes() {
@@ -214,12 +262,19 @@ fn totals_count_every_row_once() {
     }
     let all: u64 = sum.codes().iter().map(|(_, rows)| rows).sum();
     assert_eq!(all + sum.ok(), 2000);
-    assert!(sum.codes().iter().any(|(code, _)| *code == Code::LimitExceeded));
+    assert!(
+        sum.codes()
+            .iter()
+            .any(|(code, _)| *code == Code::LimitExceeded)
+    );
     let bound: u64 = sum.binding().iter().map(|(_, rows)| rows).sum();
     assert_eq!(bound, sum.ok());
     let limits = words(&answer.batch, "binding_limit");
     let exceeded: u64 = sum.exceeded().iter().map(|(_, rows)| rows).sum();
-    assert_eq!(bound + exceeded, limits.iter().filter(|limit| !limit.is_empty()).count() as u64);
+    assert_eq!(
+        bound + exceeded,
+        limits.iter().filter(|limit| !limit.is_empty()).count() as u64
+    );
     // Time and cost again, from the columns.
     let (mut time, mut cost) = (0.0, 0.0);
     let rates = cells(&rows, "cost_per_hour");
@@ -241,9 +296,18 @@ fn totals_count_every_row_once() {
 
 #[test]
 fn rows_that_the_reader_refuses_keep_their_code() {
-    let rows = batch(vec![("radial_depth_mm", numbers(&[Some(1.0), None, Some(1.0)]))]);
+    let rows = batch(vec![(
+        "radial_depth_mm",
+        numbers(&[Some(1.0), None, Some(1.0)]),
+    )]);
     let plan = plan(&rows, &[], &StudyOptions::default()).unwrap();
-    let answer = plan.run(&rows, &[(0, Code::BadRow), (1, Code::BadRow)], Execution::default()).unwrap();
+    let answer = plan
+        .run(
+            &rows,
+            &[(0, Code::BadRow), (1, Code::BadRow)],
+            Execution::default(),
+        )
+        .unwrap();
     assert_eq!(status(&answer), ["bad_row", "bad_row", "ok"]);
     let other = batch(vec![("radial_depth_in", numbers(&[Some(1.0)]))]);
     let error = plan.run(&other, &[], Execution::default()).unwrap_err();
@@ -253,13 +317,24 @@ fn rows_that_the_reader_refuses_keep_their_code() {
 #[test]
 fn a_null_that_the_row_does_not_need_is_no_fault() {
     let rows = batch(vec![
-        ("operation", texts(&[Some("slotting"), Some("side-milling"), None, Some("drilling")])),
+        (
+            "operation",
+            texts(&[
+                Some("slotting"),
+                Some("side-milling"),
+                None,
+                Some("drilling"),
+            ]),
+        ),
         ("radial_depth_mm", numbers(&[None, None, Some(1.0), None])),
         ("offset_mm", numbers(&[None, None, None, None])),
         ("axial_depth_mm", numbers(&[Some(1.0); 4])),
     ]);
     let answer = run(&rows);
-    assert_eq!(status(&answer), ["ok", "missing", "missing", "unknown_name"]);
+    assert_eq!(
+        status(&answer),
+        ["ok", "missing", "missing", "unknown_name"]
+    );
     let told: Vec<(usize, &str)> = answer
         .problems
         .iter()
@@ -272,7 +347,13 @@ fn a_null_that_the_row_does_not_need_is_no_fault() {
 fn names_of_the_trade_are_read_and_ambiguous_ones_are_not() {
     let rows = batch(vec![(
         "material",
-        texts(&[Some("6061-T6"), Some(" AISI 1018 "), Some("4140"), Some(""), Some("unobtainium")]),
+        texts(&[
+            Some("6061-T6"),
+            Some(" AISI 1018 "),
+            Some("4140"),
+            Some(""),
+            Some("unobtainium"),
+        ]),
     )]);
     let answer = run(&rows);
     let library = Library::builtin();
@@ -287,15 +368,25 @@ fn names_of_the_trade_are_read_and_ambiguous_ones_are_not() {
 fn columns_and_constants_of_an_input_mean_the_same() {
     let by_column = batch(vec![
         ("cutter_form", texts(&[Some("square")])),
-        ("feed_across_jaws", Arc::new(arrow_array::BooleanArray::from(vec![true]))),
+        (
+            "feed_across_jaws",
+            Arc::new(arrow_array::BooleanArray::from(vec![true])),
+        ),
         ("direction", texts(&[Some("climb")])),
         ("jaw_friction", numbers(&[Some(0.2)])),
     ]);
     let by_constant = batch(vec![("part", texts(&[None]))]);
-    let with = [("feed_across_jaws", "true"), ("direction", "climb"), ("jaw_friction", "20 %")];
+    let with = [
+        ("feed_across_jaws", "true"),
+        ("direction", "climb"),
+        ("jaw_friction", "20 %"),
+    ];
     let plan = plan(&by_constant, &with, &StudyOptions::default()).unwrap();
     let other = plan.run(&by_constant, &[], Execution::default()).unwrap();
     let one = run(&by_column);
-    assert_eq!(cells(&one.batch, "binding_share"), cells(&other.batch, "binding_share"));
+    assert_eq!(
+        cells(&one.batch, "binding_share"),
+        cells(&other.batch, "binding_share")
+    );
     assert_eq!(one.summary, other.summary);
 }

@@ -58,7 +58,7 @@ impl Places {
 #[derive(Default)]
 pub struct Outcome {
     pub summary: Summary,
-    /// Cells that mean nothing, the first ones, each with its place.
+    /// Cells that mean nothing, each with the first place where it stands; the first ones.
     pub notes: Vec<String>,
     /// How many there were beside.
     pub more: u64,
@@ -84,10 +84,14 @@ pub fn run(plan: &StudyPlan, source: Source, sink: &mut Sink, workers: usize) ->
     let read = Mutex::new(read);
     let rows = source.rows();
     thread::scope(|scope| {
-        spawn(scope, "gullet-read", move || feed(source, &permits, &send_read))?;
+        spawn(scope, "gullet-read", move || {
+            feed(source, &permits, &send_read)
+        })?;
         for _ in 0..workers {
             let (read, send_done) = (&read, send_done.clone());
-            spawn(scope, "gullet-compute", move || compute(plan, read, &send_done))?;
+            spawn(scope, "gullet-compute", move || {
+                compute(plan, read, &send_done)
+            })?;
         }
         drop(send_done);
         let outcome = write(&done, sink, &permit, Progress::new(rows));
@@ -136,8 +140,14 @@ fn feed(mut source: Source, permits: &Receiver<()>, out: &SyncSender<Numbered<Ba
 /// A batch that was computed, with the notes on it.
 struct Done {
     answer: Answer,
-    notes: Vec<String>,
+    notes: Vec<Note>,
     share: Option<f64>,
+}
+
+/// Where a cell that means nothing stands, and what is wrong with it.
+struct Note {
+    place: String,
+    text: String,
 }
 
 fn compute(
@@ -171,7 +181,10 @@ fn compute_batch(plan: &StudyPlan, batch: &Batch) -> Result<Done> {
     Ok(Done {
         notes: all
             .into_iter()
-            .map(|(row, problem)| format!("{}: {problem}", batch.places.of(row)))
+            .map(|(row, problem)| Note {
+                place: batch.places.of(row),
+                text: problem.to_string(),
+            })
             .collect(),
         answer,
         share: batch.share,
@@ -186,6 +199,8 @@ fn write(
     mut progress: Progress,
 ) -> Result<Outcome> {
     let mut outcome = Outcome::default();
+    // What was told once needs no second telling.
+    let mut told: Vec<String> = Vec::new();
     let mut early: BTreeMap<u64, Result<Done>> = BTreeMap::new();
     let mut next = 0;
     for (number, batch) in done {
@@ -195,8 +210,12 @@ fn write(
             sink.write(&batch.answer.batch)?;
             outcome.summary.add(&batch.answer.summary);
             for note in batch.notes {
-                if outcome.notes.len() < MOST_NOTES {
-                    outcome.notes.push(note);
+                if told.contains(&note.text) {
+                    continue;
+                }
+                if told.len() < MOST_NOTES {
+                    outcome.notes.push(format!("{}: {}", note.place, note.text));
+                    told.push(note.text);
                 } else {
                     outcome.more += 1;
                 }
