@@ -26,6 +26,13 @@ pub(super) fn flip_second_half(x: f64, quarter: u64) -> f64 {
     f64::from_bits(x.to_bits() ^ ((quarter << 62) & SIGN))
 }
 
+/// `a` where the condition holds, else `b`, without a branch: the compiler duplicates what lies between
+/// two branches on one condition.
+#[inline(always)]
+pub(super) fn select(condition: bool, a: f64, b: f64) -> f64 {
+    core::hint::select_unpredictable(condition, a, b)
+}
+
 /// `odd` where bit 0 of `number` is set, else `even`; a mask, because a comparison of 64-bit
 /// integers is not among the oldest vector instructions.
 #[inline(always)]

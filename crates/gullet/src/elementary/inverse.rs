@@ -1,6 +1,6 @@
-//! Inverse sine, cosine and tangent.
+//! Inverse sine, cosine, half versine and tangent.
 
-use super::bits::{flip, head};
+use super::bits::{flip, head, select};
 use core::f64::consts::{FRAC_PI_2, FRAC_PI_4};
 
 /// What pi/2 as a double lacks.
@@ -77,6 +77,22 @@ pub fn acos(x: f64) -> f64 {
     let far = 2.0 * (high + (((FRAC_PI_2 - high) - root) + (FRAC_PI_2_LOW - tail)));
     let outer = if x > 0.0 { near } else { far };
     if small { middle } else { outer }
+}
+
+/// Angle in `0..=pi/2`, in rad, whose half versine `(1 - cos)/2` is `x`; outside `0..=1/2` NaN.
+///
+/// It is `acos(1 - 2 x)` without the rounding of `1 - 2 x`: up to 1/4 `2 asin(sqrt(x))`, from there on
+/// `pi/2 - asin(1 - 2 x)`, whose argument is then exact.
+#[inline(always)]
+pub fn inverse_half_versine(x: f64) -> f64 {
+    let near = x < 0.25;
+    let cosine = 1.0 - 2.0 * x;
+    let rest = asin_rest(select(near, x, cosine * cosine));
+    let root = x.sqrt();
+    let acute = 2.0 * (root + root * rest);
+    let high = FRAC_PI_2 - cosine;
+    let steep = high + (((FRAC_PI_2 - high) - cosine) + (FRAC_PI_2_LOW - cosine * rest));
+    select(x <= 0.5, select(near, acute, steep), f64::NAN)
 }
 
 /// Angle in `-pi/2..=pi/2`, in rad, whose tangent is `x`.
