@@ -268,6 +268,7 @@ impl<const B: usize> Work for Part<'_, B> {
             }
         }
         let mut held_results = [[0.0; B]; RESULTS];
+        outputs.status.fill(0);
         let rows = outputs.status.len();
         let mut start = 0;
         while start < rows {
@@ -293,7 +294,6 @@ impl<const B: usize> Work for Part<'_, B> {
                     .unwrap_or(held)
             });
             compute(&block, results);
-            outputs.status[start..after].fill(0);
             if !plain {
                 outputs.take_checked(start..after, &block, &mut held_results);
             }

@@ -7,6 +7,7 @@ use crate::quantity::math::{PI, max, min, number};
 use crate::quantity::{
     Angle, Count, Length, Power, Pressure, Ratio, RotationalSpeed, Torque, Velocity, VolumeRate, si,
 };
+use core::ops::Range;
 
 /// The arguments of a block, SI values.
 pub(super) type Columns<'a, const B: usize> = [&'a [f64; B]; ARGUMENTS];
@@ -185,70 +186,45 @@ impl Recorder for Check {
     }
 }
 
-/// For each argument the ends of a range that every formula admits, so far within the range of a
-/// double that no result of the chain leaves it: 1e20 to the power of ten is far from 1e308.
-const PLAIN: [(f64, f64); ARGUMENTS] = {
-    const POSITIVE: (f64, f64) = (1e-20, 1e20);
-    const FROM_ZERO: (f64, f64) = (0.0, 1e20);
-    [
-        POSITIVE,
-        (1.0, 1e9),
-        FROM_ZERO,
-        POSITIVE,
-        FROM_ZERO,
-        POSITIVE,
-        POSITIVE,
-        (0.0, 0.999),
-        POSITIVE,
-        POSITIVE,
-        (1e-20, 1.0),
-    ]
-};
-
-/// Whether all values lie within a range.
+/// Whether it is plain that the formulas admit these rows of a block and that no result leaves the
+/// range of a double; where not, the formulas themselves decide.
+///
+/// Arguments of 1e-20 to 1e20 (depth, speed and exponent from 0) keep every result below 1e200 and the
+/// chip thickness above 1e-22.
 #[inline(always)]
-fn within(range: (f64, f64), values: &[f64]) -> bool {
-    let mut outside = 0;
-    for value in values {
-        outside |= u64::from(!((*value >= range.0) & (*value <= range.1)));
-    }
-    outside == 0
-}
-
-/// Whether teeth are whole, widths at most diameters and speeds in order, in all rows.
-#[inline(always)]
-fn agree(
-    teeth: &[f64],
-    widths: &[f64],
-    diameters: &[f64],
-    lowest: &[f64],
-    highest: &[f64],
-) -> bool {
+pub(super) fn are_plain<const B: usize>(columns: &Columns<B>, rows: Range<usize>) -> bool {
+    const LEAST: f64 = 1e-20;
+    const MOST: f64 = 1e20;
     // Added and taken away again, it rounds to a whole number.
     const ROUNDER: f64 = 6_755_399_441_055_744.0;
-    let mut faults = 0;
-    for row in 0..teeth.len() {
-        let z = teeth[row];
-        let agrees = ((z + ROUNDER) - ROUNDER == z)
-            & (widths[row] <= diameters[row])
-            & (lowest[row] <= highest[row]);
-        faults |= u64::from(!agrees);
+    let [d, z, vc, h, ap, ae, kc11, mc, lowest, highest, eta] =
+        columns.map(|column| &column[rows.clone()]);
+    let mut doubts = 0;
+    for row in 0..d.len() {
+        // What is not a number is found by the sum and by the comparisons, not by the smallest.
+        let sum = ((d[row] + z[row]) + (vc[row] + h[row])) + ((ap[row] + kc11[row]) + highest[row]);
+        let positive = smaller(
+            smaller(ae[row], h[row]),
+            smaller(smaller(kc11[row], lowest[row]), eta[row]),
+        );
+        let from_zero = smaller(smaller(vc[row], ap[row]), mc[row]);
+        let plain = (sum <= MOST)
+            & (positive >= LEAST)
+            & (from_zero >= 0.0)
+            & (z[row] >= 1.0)
+            & ((z[row] + ROUNDER) - ROUNDER == z[row])
+            & (ae[row] <= d[row])
+            & (mc[row] <= 0.999)
+            & (lowest[row] <= highest[row])
+            & (eta[row] <= 1.0);
+        doubts |= u64::from(!plain);
     }
-    faults == 0
+    doubts == 0
 }
 
-/// Whether it is plain that the formulas admit these rows of a block; where not, they decide themselves.
 #[inline(always)]
-pub(super) fn are_plain<const B: usize>(
-    columns: &Columns<B>,
-    rows: core::ops::Range<usize>,
-) -> bool {
-    let mut plain = true;
-    for (range, column) in PLAIN.into_iter().zip(columns) {
-        plain &= within(range, &column[rows.clone()]);
-    }
-    let [d, z, _, _, _, ae, _, _, lowest, highest, _] = columns.map(|column| &column[rows.clone()]);
-    plain & agree(z, ae, d, lowest, highest)
+fn smaller(a: f64, b: f64) -> f64 {
+    if a < b { a } else { b }
 }
 
 /// Computes a block, a link of the chain after the other.
