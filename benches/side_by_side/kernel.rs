@@ -1,6 +1,7 @@
 //! The kernel as a shared library, for `run.py` to call on the arrays of all sides.
 #![allow(missing_docs, unsafe_code)]
 
+use core::ffi::c_char;
 use gullet::formula::Column;
 use gullet::study::{Execution, InstructionSet, SideMilling, SideMillingResults, side_milling};
 
@@ -62,8 +63,14 @@ pub unsafe extern "C" fn side_by_side(
     i32::from(side_milling(&arguments, results, execution.with_instruction_set(set)).is_err())
 }
 
-/// How many instruction sets the processor has.
+/// Name of an available instruction set, the narrowest first; null past the last.
 #[unsafe(no_mangle)]
-pub extern "C" fn instruction_sets() -> usize {
-    InstructionSet::available().len()
+pub extern "C" fn instruction_set(index: usize) -> *const c_char {
+    let name = match InstructionSet::available().get(index) {
+        Some(InstructionSet::Baseline) => c"baseline",
+        Some(InstructionSet::Avx2) => c"AVX2",
+        Some(InstructionSet::Avx512) => c"AVX-512",
+        _ => return std::ptr::null(),
+    };
+    name.as_ptr()
 }

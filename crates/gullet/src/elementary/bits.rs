@@ -49,12 +49,8 @@ pub(super) fn split_exponent(x: f64, from: f64) -> (f64, f64) {
     const TWO_52: f64 = 4_503_599_627_370_496.0;
     let from = from.to_bits();
     let subnormal = x < f64::MIN_POSITIVE;
-    let normal = if subnormal { x * TWO_54 } else { x };
-    let bias = if subnormal {
-        TWO_52 + 1077.0
-    } else {
-        TWO_52 + 1023.0
-    };
+    let normal = select(subnormal, x * TWO_54, x);
+    let bias = select(subnormal, TWO_52 + 1077.0, TWO_52 + 1023.0);
     let shifted = normal
         .to_bits()
         .wrapping_add(1.0_f64.to_bits().wrapping_sub(from));

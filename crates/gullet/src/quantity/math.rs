@@ -79,7 +79,10 @@ pub fn select<D: Dimension + ?Sized, U: Units<f64> + ?Sized>(
     a: uom::si::Quantity<D, U, f64>,
     b: uom::si::Quantity<D, U, f64>,
 ) -> uom::si::Quantity<D, U, f64> {
-    si(if condition { a.value } else { b.value })
+    // No branch: the compiler would duplicate what lies between two on one condition.
+    si(core::hint::select_unpredictable(
+        condition, a.value, b.value,
+    ))
 }
 
 /// Square root of a pure number.
