@@ -1,0 +1,144 @@
+//! What a status means, and what the last failure and the last doubts of a thread say.
+
+use crate::failure;
+use crate::generated::status::*;
+use crate::structs::{Sized32, room};
+use core::cell::RefCell;
+use core::ffi::{CStr, c_char};
+use gullet::operation::{Warning, WarningCode};
+use std::ffi::CString;
+
+/// One problem. The texts stay valid until the next call on the same thread that fails.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct gullet_problem {
+    /// sizeof(gullet_problem); set by gullet_problem_init().
+    pub struct_size: u32,
+    /// Status of the problem; the first problem's is what the call returned.
+    pub status: i32,
+    /// Name of the argument, key or column, without the suffix of its unit; a path such as
+    /// cutter.teeth in a job file.
+    pub parameter: *const c_char,
+    /// The offending value as given, with its unit; empty where there is none.
+    pub value: *const c_char,
+    /// The admissible range or the names that would do; empty where there is none.
+    pub admissible: *const c_char,
+    /// What to do about it.
+    pub remedy: *const c_char,
+    /// All of it in one line.
+    pub message: *const c_char,
+}
+
+// SAFETY: `repr(C)`, pointers and numbers, the size first.
+unsafe impl Sized32 for gullet_problem {
+    const NAME: &'static str = "gullet_problem";
+    const FIRST: usize = 48;
+}
+
+/// Name of a status, such as "out_of_range"; "unknown" for a number that is none. Static.
+#[unsafe(no_mangle)]
+pub extern "C" fn gullet_status_name(status: i32) -> *const c_char {
+    status_name(status).as_ptr()
+}
+
+/// The last failure of this thread in words, a line a problem; empty before the first one. Read it
+/// after a call that failed: a call that succeeds leaves it as it is. Valid until the next failure
+/// of this thread.
+#[unsafe(no_mangle)]
+pub extern "C" fn gullet_last_error_message() -> *const c_char {
+    failure::message()
+}
+
+/// Number of problems of the last failure of this thread: all that were found are told at once.
+#[unsafe(no_mangle)]
+pub extern "C" fn gullet_last_error_count() -> usize {
+    failure::count()
+}
+
+/// A problem of the last failure of this thread, from 0. Leaves the last failure as it is, also
+/// where it fails itself: with GULLET_ERROR_OUT_OF_RANGE there is no such problem.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_last_error(
+    index: usize,
+    problem: *mut gullet_problem,
+) -> gullet_status {
+    // Outside the guard, which would keep a failure of this call; nothing here computes or panics.
+    let Some((status, [parameter, value, admissible, remedy, message])) = failure::problem(index)
+    else {
+        return GULLET_ERROR_OUT_OF_RANGE;
+    };
+    // SAFETY: the caller's promise in the header.
+    match unsafe { room(problem, "problem") } {
+        Ok(room) => {
+            room.write(gullet_problem {
+                struct_size: size_of::<gullet_problem>() as u32,
+                status,
+                parameter,
+                value,
+                admissible,
+                remedy,
+                message,
+            });
+            GULLET_OK
+        }
+        Err(failure::Failure::Own(fault)) => fault.status,
+        Err(failure::Failure::Core(_)) => GULLET_ERROR_PANIC,
+    }
+}
+
+thread_local! {
+    static DOUBTS: RefCell<Vec<(WarningCode, CString)>> = const { RefCell::new(Vec::new()) };
+}
+
+/// Keeps the doubts of a result and gives the status that says so.
+pub(crate) fn doubts(warnings: &[Warning]) -> i32 {
+    let kept = DOUBTS.try_with(|doubts| {
+        if let Ok(mut doubts) = doubts.try_borrow_mut() {
+            doubts.clear();
+            doubts.extend(warnings.iter().map(|warning| {
+                let text = warning.text.replace('\0', "\\0");
+                (warning.code, CString::new(text).unwrap_or_default())
+            }));
+        }
+    });
+    let _ = kept;
+    warnings
+        .first()
+        .map_or(GULLET_OK, |warning| warning.code as i32)
+}
+
+/// Number of doubts of the last result of this thread that can have some: a cut or a plan.
+#[unsafe(no_mangle)]
+pub extern "C" fn gullet_last_warning_count() -> usize {
+    DOUBTS
+        .try_with(|doubts| doubts.try_borrow().map_or(0, |doubts| doubts.len()))
+        .unwrap_or(0)
+}
+
+/// Status of a doubt of the last result, from 0; GULLET_OK where there is none of this number.
+#[unsafe(no_mangle)]
+pub extern "C" fn gullet_last_warning_status(index: usize) -> gullet_status {
+    DOUBTS
+        .try_with(|doubts| {
+            let doubts = doubts.try_borrow().ok()?;
+            doubts.get(index).map(|(code, _)| *code as i32)
+        })
+        .ok()
+        .flatten()
+        .unwrap_or(GULLET_OK)
+}
+
+/// A doubt of the last result in words, from 0; empty where there is none of this number. Valid
+/// until the next cut or plan of this thread.
+#[unsafe(no_mangle)]
+pub extern "C" fn gullet_last_warning_text(index: usize) -> *const c_char {
+    let empty: &CStr = c"";
+    DOUBTS
+        .try_with(|doubts| {
+            let doubts = doubts.try_borrow().ok()?;
+            doubts.get(index).map(|(_, text)| text.as_ptr())
+        })
+        .ok()
+        .flatten()
+        .unwrap_or(empty.as_ptr())
+}
