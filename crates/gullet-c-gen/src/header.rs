@@ -48,6 +48,9 @@ fn versions() -> String {
 /** Whether this header is of a version or a later one. */
 #define GULLET_VERSION_AT_LEAST(major, minor, patch) \
     (GULLET_VERSION_NUMBER >= (major) * 1000000u + (minor) * 1000u + (patch))
+
+/** Length that stands for "up to the first NUL". */
+#define GULLET_NUL_TERMINATED ((size_t)-1)
 "#,
         major * 1_000_000 + minor * 1_000 + patch
     )
@@ -70,13 +73,16 @@ pub fn text(root: &Path) -> Outcome<String> {
         cpp_compat: true,
         no_includes: true,
         sys_includes: vec!["stddef.h".into(), "stdint.h".into(), "string.h".into()],
-        include_guard: Some("GULLET_H".into()),
         style: Style::Both,
         usize_is_size_t: true,
         documentation_style: DocumentationStyle::Doxy,
-        header: Some(format!("/*\n{}*/", comment(MANUAL))),
+        header: Some(format!(
+            "/*\n{}*/\n#ifndef GULLET_H\n#define GULLET_H",
+            comment(MANUAL)
+        )),
         after_includes: Some(versions()),
-        trailer: Some(initialisers().trim_end().to_owned()),
+        // The guard of cbindgen would end before this.
+        trailer: Some(initialisers() + "#endif /* GULLET_H */"),
         line_length: 100,
         ..Config::default()
     };

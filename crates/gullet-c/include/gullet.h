@@ -64,7 +64,6 @@
  *     the state a thread starts with). No panic leaves the library. Where memory runs out, the program
  *     ends, as it does in any Rust program.
  */
-
 #ifndef GULLET_H
 #define GULLET_H
 
@@ -82,6 +81,9 @@
 /** Whether this header is of a version or a later one. */
 #define GULLET_VERSION_AT_LEAST(major, minor, patch) \
     (GULLET_VERSION_NUMBER >= (major) * 1000000u + (minor) * 1000u + (patch))
+
+/** Length that stands for "up to the first NUL". */
+#define GULLET_NUL_TERMINATED ((size_t)-1)
 
 
 /**
@@ -5179,8 +5181,6 @@ gullet_status gullet_best_spindle_speed_array(size_t count,
 }  // extern "C"
 #endif  // __cplusplus
 
-#endif  /* GULLET_H */
-
 /** Structs with their size set and every other field zero. */
 static inline gullet_pass gullet_pass_init(void)
 {
@@ -5229,3 +5229,5 @@ static inline gullet_planned_pass gullet_planned_pass_init(void)
     value.struct_size = (uint32_t)sizeof value;
     return value;
 }
+
+#endif /* GULLET_H */

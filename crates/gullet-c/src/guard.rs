@@ -46,8 +46,20 @@ pub fn guard(body: impl FnOnce() -> Result<i32, Failure>) -> i32 {
 /// Never inlined, so that no computation moves out of the state the host guard sets.
 #[inline(never)]
 fn caught(body: impl FnOnce() -> Result<i32, Failure>) -> i32 {
-    let outer = INSIDE.replace(true);
-    let status = match catch_unwind(AssertUnwindSafe(body)) {
+    INSIDE
+        .try_with(|inside| {
+            let outer = inside.replace(true);
+            let status = settled(body);
+            inside.set(outer);
+            status
+        })
+        .unwrap_or(GULLET_ERROR_PANIC)
+}
+
+/// The status of a body, whatever becomes of it.
+#[inline(always)]
+fn settled(body: impl FnOnce() -> Result<i32, Failure>) -> i32 {
+    match catch_unwind(AssertUnwindSafe(body)) {
         Ok(Ok(status)) => status,
         Ok(Err(failure)) => catch_unwind(|| failure::keep(failure)).unwrap_or(GULLET_ERROR_PANIC),
         Err(payload) => {
@@ -55,7 +67,5 @@ fn caught(body: impl FnOnce() -> Result<i32, Failure>) -> i32 {
             core::mem::forget(payload);
             GULLET_ERROR_PANIC
         }
-    };
-    INSIDE.set(outer);
-    status
+    }
 }

@@ -4,14 +4,14 @@
 /// Sets the state that the core computes under; dropped, it puts the caller's state back.
 pub(crate) struct Host {
     floating_point: floating_point::State,
-    errno: errno::Value,
+    errno: errno::State,
 }
 
 impl Host {
     #[inline(always)]
     pub(crate) fn enter() -> Host {
         Host {
-            errno: errno::read(),
+            errno: errno::enter(),
             floating_point: floating_point::enter(),
         }
     }
@@ -21,7 +21,7 @@ impl Drop for Host {
     #[inline(always)]
     fn drop(&mut self) {
         floating_point::leave(self.floating_point);
-        errno::write(self.errno);
+        errno::leave(self.errno);
     }
 }
 
@@ -33,24 +33,42 @@ mod floating_point {
 
     /// Round to nearest, no flush-to-zero, every trap masked, no flag raised.
     const DEFAULT: u32 = 0x1F80;
+    /// The flags that computing raises.
+    const FLAGS: u32 = 0x3F;
 
     #[inline(always)]
-    pub(super) fn enter() -> State {
-        let mut caller = 0_u32;
-        // SAFETY: both only move the control and status word between memory and its register; the
-        // word loaded is the one every thread starts with, which compiled Rust code expects.
+    fn read() -> u32 {
+        let mut word = 0_u32;
+        // SAFETY: moves the control and status word of this thread to memory.
         unsafe {
-            asm!("stmxcsr [{}]", in(reg) &mut caller, options(nostack));
-            asm!("ldmxcsr [{}]", in(reg) &DEFAULT, options(nostack));
+            asm!("stmxcsr [{}]", in(reg) &mut word, options(nostack));
+        }
+        word
+    }
+
+    #[inline(always)]
+    fn write(word: u32) {
+        // SAFETY: either the word every thread starts with, which compiled Rust code expects, or
+        // the caller's own before its return; the guard lets nothing be computed under the latter.
+        unsafe {
+            asm!("ldmxcsr [{}]", in(reg) &word, options(nostack));
+        }
+    }
+
+    // Reading is far cheaper than writing, and most callers are in the default state.
+    #[inline(always)]
+    pub(super) fn enter() -> State {
+        let caller = read();
+        if caller & !FLAGS != DEFAULT {
+            write(DEFAULT);
         }
         caller
     }
 
     #[inline(always)]
     pub(super) fn leave(caller: State) {
-        // SAFETY: loads the word that `enter` found; nothing is computed until the caller goes on.
-        unsafe {
-            asm!("ldmxcsr [{}]", in(reg) &caller, options(nostack));
+        if read() != caller {
+            write(caller);
         }
     }
 }
@@ -96,7 +114,8 @@ mod floating_point {
 mod errno {
     use core::ffi::c_int;
 
-    pub(super) type Value = c_int;
+    /// Where this thread's number is, and what it was.
+    pub(super) type State = (*mut c_int, c_int);
 
     unsafe extern "C" {
         #[cfg_attr(target_os = "linux", link_name = "__errno_location")]
@@ -105,21 +124,24 @@ mod errno {
     }
 
     #[inline(always)]
-    pub(super) fn read() -> Value {
+    pub(super) fn enter() -> State {
         // SAFETY: the C library gives the address of this thread's own number, always valid.
-        unsafe { *location() }
+        unsafe {
+            let at = location();
+            (at, *at)
+        }
     }
 
     #[inline(always)]
-    pub(super) fn write(value: Value) {
-        // SAFETY: as in `read`.
-        unsafe { *location() = value }
+    pub(super) fn leave((at, value): State) {
+        // SAFETY: as in `enter`, on the same thread.
+        unsafe { *at = value }
     }
 }
 
 #[cfg(not(any(target_os = "linux", target_vendor = "apple")))]
 mod errno {
-    pub(super) type Value = ();
-    pub(super) fn read() -> Value {}
-    pub(super) fn write(_: Value) {}
+    pub(super) type State = ();
+    pub(super) fn enter() -> State {}
+    pub(super) fn leave(_: State) {}
 }

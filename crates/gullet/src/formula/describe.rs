@@ -180,6 +180,25 @@ impl Parameter {
         }
     }
 
+    /// Whether the value is finite, whole where it counts, and inside its range.
+    #[inline]
+    fn admits(&self, value: f64, arguments: &[f64]) -> bool {
+        value.is_finite()
+            && (self.kind != Kind::Count || value.fract() == 0.0)
+            && self.inside(value, arguments)
+    }
+
+    #[inline]
+    fn inside(&self, value: f64, arguments: &[f64]) -> bool {
+        self.lower
+            .as_ref()
+            .is_none_or(|limit| limit.below(value, arguments))
+            && self
+                .upper
+                .as_ref()
+                .is_none_or(|limit| limit.above(value, arguments))
+    }
+
     fn problem(&self, value: f64, arguments: &[f64], system: UnitSystem) -> Option<Problem> {
         let shown = || {
             if value.is_finite() {
@@ -206,20 +225,12 @@ impl Parameter {
                 format!("give {} as a whole number", self.meaning),
             ));
         }
-        let inside = self
-            .lower
-            .as_ref()
-            .is_none_or(|limit| limit.below(value, arguments))
-            && self
-                .upper
-                .as_ref()
-                .is_none_or(|limit| limit.above(value, arguments));
         // A bound that rests on a bad argument says nothing of this one.
         let known = [&self.lower, &self.upper]
             .into_iter()
             .flatten()
             .all(|limit| !(limit.value)(arguments).is_nan());
-        if inside || !known {
+        if self.inside(value, arguments) || !known {
             return None;
         }
         let admissible = self.admissible(arguments, system);
@@ -290,8 +301,36 @@ impl Formula {
         self.call_in(arguments, UnitSystem::Metric)
     }
 
+    /// Whether nothing at all is wrong with the arguments; where it is not sure, `check_in` looks
+    /// closer and says what.
+    #[inline]
+    fn admits(&self, arguments: &[f64]) -> bool {
+        arguments.len() == self.parameters.len()
+            && self
+                .parameters
+                .iter()
+                .zip(arguments)
+                .all(|(parameter, value)| parameter.admits(*value, arguments))
+            && self
+                .conditions
+                .iter()
+                .all(|condition| (condition.holds)(arguments))
+    }
+
     /// As [`Formula::call`], with the numbers of an error in a shop's units.
     pub fn call_in(&self, arguments: &[f64], system: UnitSystem) -> Result<f64> {
+        if self.admits(arguments) {
+            let result = (self.of)(arguments);
+            if result.is_finite() {
+                return Ok(result);
+            }
+        }
+        self.refusal(arguments, system)
+    }
+
+    /// The error of arguments that have no result.
+    #[cold]
+    fn refusal(&self, arguments: &[f64], system: UnitSystem) -> Result<f64> {
         self.check_in(arguments, system)?;
         let result = (self.of)(arguments);
         if result.is_finite() {
