@@ -109,23 +109,47 @@ static void speed_of_the_shop(const char *toml)
     gullet_setup_free(theirs);
 }
 
+/* Asking for reliefs changes nothing else, and gives some. */
+static void reliefs(const gullet_setup *setup, gullet_pass *pass)
+{
+    gullet_cut lean = gullet_cut_init(), full = gullet_cut_init();
+    gullet_limit fast[GULLET_LIMITS_MOST], slow[GULLET_LIMITS_MOST];
+    unsigned i, found = 0;
+    fast[0] = slow[0] = gullet_limit_init();
+    CHECK(gullet_cut_compute(setup, pass, &lean, fast, GULLET_LIMITS_MOST) >= 0);
+    pass->with_reliefs = 1;
+    CHECK(gullet_cut_compute(setup, pass, &full, slow, GULLET_LIMITS_MOST) >= 0);
+    pass->with_reliefs = 0;
+    CHECK(memcmp(&lean, &full, sizeof lean) == 0);
+    for (i = 0; i < lean.limit_count; i++) {
+        CHECK(fast[i].relief_setting[0] == 0 && fast[i].relief_si == 0.0);
+        CHECK(fast[i].limit == slow[i].limit && fast[i].value_si == slow[i].value_si && fast[i].share == slow[i].share);
+        if (slow[i].relief_setting[0] != 0) {
+            found++;
+            CHECK(slow[i].relief_si > 0.0 && slow[i].relief_setting[31] == 0);
+        }
+    }
+    CHECK(found > 0);
+}
+
 static void cuts(gullet_setup *setup)
 {
     gullet_pass pass = gullet_pass_init();
     gullet_cut cut = gullet_cut_init();
     char *json;
-    size_t needed = 0, i;
+    size_t needed = 0;
     gullet_status status;
     pass.operation = GULLET_SLOTTING;
     pass.axial_depth_m = 0.001;
     status = gullet_cut_compute(setup, &pass, &cut, NULL, 0);
     CHECK(status >= 0 && cut.entry_angle_rad >= 0.0 && cut.exit_angle_rad > 3.14 && cut.exit_angle_rad < 3.15);
     CHECK(cut.handwheel_rate_known == 1 && cut.handwheel_rate_rev_per_s > 0.0);
-    CHECK(gullet_last_warning_count() == cut.warning_count);
-    for (i = 0; i < cut.warning_count; i++)
-        CHECK(gullet_last_warning_status(i) > 0 && *gullet_last_warning_text(i) != 0);
-    CHECK(cut.warning_count == 0 ? status == GULLET_OK : status == gullet_last_warning_status(0));
-    CHECK(gullet_last_warning_status(cut.warning_count) == GULLET_OK);
+    CHECK((status == GULLET_OK) == (cut.warning_bits == 0));
+    CHECK(status == GULLET_OK || cut.warning_bits >> status == 1u || (cut.warning_bits >> status & 1u));
+    CHECK(cut.cutting_speed_low_m_per_s <= cut.cutting_speed_start_m_per_s && cut.time_low_s <= cut.time_high_s);
+    pass.axial_depth_m = 0.006;
+    reliefs(setup, &pass);
+    pass.axial_depth_m = 0.001;
     CHECK(gullet_cut_json(setup, &pass, GULLET_INCH, NULL, 0, &needed) == GULLET_ERROR_BUFFER_TOO_SHORT);
     json = (char *)malloc(needed);
     CHECK(gullet_cut_json(setup, &pass, GULLET_INCH, json, needed, NULL) == status);

@@ -135,7 +135,7 @@ static void one_cut(char **word, int words, const gullet_setup *setup, size_t *m
         int known[64], wrong = 0;
         unsigned i, binding = 0, exceeded = 0;
         size_t count = fields(&cut, values, known), j;
-        CHECK(status >= 0 && (status > 0) == (cut.warning_count > 0));
+        CHECK(status >= 0 && (cut.warning_bits >> status & 1) == (status > 0) && (status > 0) == (cut.warning_bits > 0));
         if (!CHECK(words == 13 + (int)count))
             return;
         for (j = 0; j < count; j++)
@@ -146,7 +146,8 @@ static void one_cut(char **word, int words, const gullet_setup *setup, size_t *m
         for (i = 0; i < cut.limit_count; i++) {
             binding += (unsigned)limits[i].binding;
             exceeded += (unsigned)limits[i].exceeded;
-            wrong += !(limits[i].share >= 0.0) || limits[i].name[0] == 0;
+            wrong += !(limits[i].share >= 0.0) || *gullet_limit_name(limits[i].limit) == 0
+                || (limits[i].binding && limits[i].limit != cut.binding_limit);
         }
         CHECK(wrong == 0 && binding <= 1 && exceeded == 0 && cut.limit_count > 5);
         ++*made;

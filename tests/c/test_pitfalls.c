@@ -46,9 +46,8 @@ static void before_any_failure(void)
     CHECK(strcmp(gullet_last_error_message(), "") == 0);
     CHECK(gullet_last_error(0, &problem) == GULLET_ERROR_OUT_OF_RANGE);
     CHECK(gullet_last_error(0, NULL) == GULLET_ERROR_OUT_OF_RANGE);
-    CHECK(gullet_last_warning_count() == 0);
-    CHECK(gullet_last_warning_status(0) == GULLET_OK);
-    CHECK(strcmp(gullet_last_warning_text(0), "") == 0);
+    CHECK(strcmp(gullet_limit_name(GULLET_LIMIT_POWER), "power") == 0 && strcmp(gullet_limit_unit(GULLET_LIMIT_POWER), "W") == 0);
+    CHECK(strcmp(gullet_limit_name(0), "") == 0 && strcmp(gullet_limit_unit(-5), "") == 0);
     CHECK(strcmp(gullet_status_name(GULLET_OK), "ok") == 0);
     CHECK(strcmp(gullet_status_name(GULLET_ERROR_PANIC), "panic") == 0);
     CHECK(strcmp(gullet_status_name(-9999), "unknown") == 0);
@@ -317,14 +316,14 @@ static void structs(void)
     limits[0] = gullet_limit_init();
     CHECK(told(gullet_cut_compute(setup, &pass, &cut, limits, 3), GULLET_ERROR_BUFFER_TOO_SHORT, "limit_capacity"));
     CHECK(told(gullet_cut_compute(setup, &pass, &cut, limits, (size_t)-1 / 8), GULLET_ERROR_TOO_LARGE, "limits"));
-    CHECK(cut.limit_count == 0 && cut.time_s == 0.0 && limits[0].name[0] == 0);
+    CHECK(cut.limit_count == 0 && cut.time_s == 0.0 && limits[0].limit == 0);
     CHECK(gullet_cut_compute(setup, &pass, &cut, limits, GULLET_LIMITS_MOST) >= 0);
-    CHECK(cut.limit_count > 5 && cut.limit_count < GULLET_LIMITS_MOST);
+    CHECK(cut.limit_count > 5 && cut.limit_count <= GULLET_LIMITS_MOST);
     for (i = 0; i < cut.limit_count; i++) {
-        CHECK(limits[i].struct_size == sizeof limits[i] && limits[i].name[0] != 0 && limits[i].name[31] == 0);
+        CHECK(limits[i].struct_size == sizeof limits[i] && *gullet_limit_name(limits[i].limit) != 0);
         CHECK(limits[i].at_least == 0 || limits[i].at_least == 1);
-        if (strcmp(limits[i].name, "power") == 0)
-            CHECK(strcmp(limits[i].unit, "W") == 0 && limits[i].share == limits[i].value_si / limits[i].bound_si);
+        if (limits[i].limit == GULLET_LIMIT_POWER)
+            CHECK(limits[i].share == limits[i].value_si / limits[i].bound_si);
     }
 
     pass.operation = 3;
@@ -339,9 +338,9 @@ static void structs(void)
     pass.lowering = 2;
     CHECK(told(gullet_cut_compute(setup, &pass, &cut, NULL, 0), GULLET_ERROR_OUT_OF_RANGE, "pass.lowering"));
     pass.lowering = GULLET_LOWER;
-    pass.reserved = 1;
-    CHECK(told(gullet_cut_compute(setup, &pass, &cut, NULL, 0), GULLET_ERROR_OUT_OF_RANGE, "pass.reserved"));
-    pass.reserved = 0;
+    pass.with_reliefs = 2;
+    CHECK(told(gullet_cut_compute(setup, &pass, &cut, NULL, 0), GULLET_ERROR_OUT_OF_RANGE, "pass.with_reliefs"));
+    pass.with_reliefs = 0;
     pass.radial_depth_m = 0.0;
     CHECK(told(gullet_cut_compute(setup, &pass, &cut, NULL, 0), GULLET_ERROR_OUT_OF_RANGE, "cut.radial_depth"));
     pass.radial_depth_m = NAN;

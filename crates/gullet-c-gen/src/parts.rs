@@ -33,7 +33,7 @@ fn example(section: &str) -> &'static str {
 pub fn rust() -> Outcome<String> {
     let mut text = format!(
         "{HEAD}use super::status::gullet_status;\nuse crate::guard::guard;\n\
-        use crate::memory::read;\nuse crate::model::{{gullet_library, part_json, part_new, release}};\n\
+        use crate::memory::{{Opaque, held}};\nuse crate::model::{{gullet_library, part_json, part_new, release}};\n\
         use core::ffi::c_char;\nuse gullet::plan::Part;\n"
     );
     for section in Part::SECTIONS {
@@ -42,13 +42,11 @@ pub fn rust() -> Outcome<String> {
             r#"
 /// A {meaning}. Read-only after it is made: any number of threads may use it at once.
 pub struct gullet_{section} {{
-    part: Part,
+    _private: (),
 }}
 
-impl gullet_{section} {{
-    pub(crate) fn part(&self) -> &Part {{
-        &self.part
-    }}
+impl Opaque for gullet_{section} {{
+    type Inner = Part;
 }}
 
 /// A {meaning} from the keys of the section `{section}` of a job file, as a JSON object:
@@ -61,9 +59,8 @@ pub unsafe extern "C" fn gullet_{section}_new(
     keys_length: usize,
     {section}_out: *mut *mut gullet_{section},
 ) -> gullet_status {{
-    let wrap = |part| gullet_{section} {{ part }};
     // SAFETY: the caller's promise in the header.
-    unsafe {{ part_new("{section}", wrap, library, keys_json, keys_length, {section}_out) }}
+    unsafe {{ part_new("{section}", library, keys_json, keys_length, {section}_out) }}
 }}
 
 /// The keys of a {meaning} as JSON; reading them gives the same one, bit for bit. See "Text out" for
@@ -77,8 +74,7 @@ pub unsafe extern "C" fn gullet_{section}_json(
 ) -> gullet_status {{
     // SAFETY: the caller's promise in the header.
     guard(|| unsafe {{
-        let part = read({section}, "{section}").map(gullet_{section}::part);
-        part_json(part, buffer, capacity, needed_out)
+        part_json(held({section}, "{section}"), buffer, capacity, needed_out)
     }})
 }}
 

@@ -48,7 +48,7 @@ pub struct Variant {
 }
 
 /// The variants of an enum in a source file of the core, with their doc comments.
-fn variants(file: &str, head: &str) -> Outcome<Vec<Variant>> {
+pub fn variants(file: &str, head: &str) -> Outcome<Vec<Variant>> {
     let text = read(&crate_directory().join("../gullet/src").join(file))?;
     let body = text
         .split_once(head)
@@ -61,6 +61,7 @@ fn variants(file: &str, head: &str) -> Outcome<Vec<Variant>> {
         if let Some(words) = line.strip_prefix("///") {
             meaning = format!("{meaning} {}", words.trim()).trim().to_owned();
         } else if let Some((name, number)) = line.trim_end_matches(',').split_once(" = ") {
+            let (number, _) = number.split_once(',').unwrap_or((number, ""));
             let number = number.parse().map_err(|_| format!("{file}: {line}"))?;
             let name = snake(name);
             let meaning = core::mem::take(&mut meaning);

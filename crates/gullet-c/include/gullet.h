@@ -314,9 +314,104 @@
 #define GULLET_DO_NOT_LOWER_FOR_LOADS 1
 
 /**
+ * Highest spindle speed of the machine.
+ */
+#define GULLET_LIMIT_SPINDLE_SPEED_HIGHEST 1
+
+/**
+ * Lowest spindle speed of the machine.
+ */
+#define GULLET_LIMIT_SPINDLE_SPEED_LOWEST 2
+
+/**
+ * Speed marked on the cutter or its holder.
+ */
+#define GULLET_LIMIT_CUTTER_SPEED 3
+
+/**
+ * Cutting speed at the high end of the tables.
+ */
+#define GULLET_LIMIT_CUTTING_SPEED 4
+
+/**
+ * Pace that a hand can hold.
+ */
+#define GULLET_LIMIT_HANDWHEEL_PACE 5
+
+/**
+ * Highest table feed of the machine.
+ */
+#define GULLET_LIMIT_TABLE_FEED 6
+
+/**
+ * Lowest table feed of the machine.
+ */
+#define GULLET_LIMIT_TABLE_FEED_LOWEST 7
+
+/**
+ * Thinnest chip that cuts.
+ */
+#define GULLET_LIMIT_SMALLEST_CHIP 8
+
+/**
+ * Thickest chip of the tables.
+ */
+#define GULLET_LIMIT_LARGEST_CHIP 9
+
+/**
+ * Roughness asked for.
+ */
+#define GULLET_LIMIT_MEAN_ROUGHNESS 10
+
+/**
+ * Power at the cutter.
+ */
+#define GULLET_LIMIT_POWER 11
+
+/**
+ * Torque on the spindle.
+ */
+#define GULLET_LIMIT_TORQUE 12
+
+/**
+ * Deflection of the cutter.
+ */
+#define GULLET_LIMIT_DEFLECTION 13
+
+/**
+ * Clamping force.
+ */
+#define GULLET_LIMIT_CLAMPING 14
+
+/**
+ * Length of the flutes.
+ */
+#define GULLET_LIMIT_FLUTE_LENGTH 15
+
+/**
+ * Roughing depth of the practice.
+ */
+#define GULLET_LIMIT_ROUGHING_DEPTH 16
+
+/**
+ * Depth of a climb cut on a table with backlash.
+ */
+#define GULLET_LIMIT_CLIMB_WITH_BACKLASH 17
+
+/**
+ * Height that the jaws grip.
+ */
+#define GULLET_LIMIT_GRIP 18
+
+/**
+ * Stick-out over diameter.
+ */
+#define GULLET_LIMIT_STICK_OUT 19
+
+/**
  * Room for the ledger of any cut of this version.
  */
-#define GULLET_LIMITS_MOST 32
+#define GULLET_LIMITS_MOST 19
 
 /**
  * A blank. Read-only after it is made: any number of threads may use it at once.
@@ -367,8 +462,8 @@ typedef struct gullet_plan gullet_plan;
 typedef struct gullet_practice gullet_practice;
 
 /**
- * Everything a cut is made with. Read-only after it is made: any number of threads may use it at
- * once.
+ * Everything a cut is made with, looked up in the tables once. Read-only after it is made: any
+ * number of threads may use it at once.
  */
 typedef struct gullet_setup gullet_setup;
 
@@ -470,9 +565,9 @@ typedef struct gullet_pass {
    */
   int32_t lowering;
   /**
-   * Must be zero.
+   * 1 to work out the reliefs of the ledger as well, which takes some fifty times longer; else 0.
    */
-  int32_t reserved;
+  int32_t with_reliefs;
   /**
    * Back engagement a_p, along the axis; needed.
    */
@@ -518,13 +613,21 @@ typedef struct gullet_cut {
    */
   uint32_t limit_count;
   /**
-   * Number of doubts; gullet_last_warning_text tells them.
+   * Doubts: 1 << GULLET_WARNING_... for each.
    */
-  uint32_t warning_count;
+  uint32_t warning_bits;
   /**
-   * Number of settings that were lowered for a limit.
+   * The limit nearest to its bound, one of GULLET_LIMIT_...; 0 for none.
    */
-  uint32_t adjustment_count;
+  int32_t binding_limit;
+  /**
+   * The limit that holds the feed below the wanted one, one of GULLET_LIMIT_...; 0 for none.
+   */
+  int32_t held_by_limit;
+  /**
+   * Zero.
+   */
+  int32_t reserved_too;
   /**
    * Spindle speed that the wanted cutting speed would need.
    */
@@ -666,6 +769,66 @@ typedef struct gullet_cut {
    */
   double time_s;
   /**
+   * Cutting speed of the tables: low end.
+   */
+  double cutting_speed_low_m_per_s;
+  /**
+   * Cutting speed of the tables: starting value.
+   */
+  double cutting_speed_start_m_per_s;
+  /**
+   * Cutting speed of the tables: high end.
+   */
+  double cutting_speed_high_m_per_s;
+  /**
+   * Feed per tooth of the tables: low end.
+   */
+  double feed_per_tooth_low_m;
+  /**
+   * Feed per tooth of the tables: starting value.
+   */
+  double feed_per_tooth_start_m;
+  /**
+   * Feed per tooth of the tables: high end.
+   */
+  double feed_per_tooth_high_m;
+  /**
+   * Mean tangential force at the settings, over the pairs of the material: low end.
+   */
+  double force_low_n;
+  /**
+   * Mean tangential force at the settings, over the pairs of the material: starting value.
+   */
+  double force_start_n;
+  /**
+   * Mean tangential force at the settings, over the pairs of the material: high end.
+   */
+  double force_high_n;
+  /**
+   * Power at the cutter at the settings, over the pairs of the material: low end.
+   */
+  double power_low_w;
+  /**
+   * Power at the cutter at the settings, over the pairs of the material: starting value.
+   */
+  double power_start_w;
+  /**
+   * Power at the cutter at the settings, over the pairs of the material: high end.
+   */
+  double power_high_w;
+  /**
+   * Time of the pass with speed and feed at the ends of the tables: low end.
+   */
+  double time_low_s;
+  /**
+   * Time of the pass with speed and feed at the ends of the tables: starting value.
+   */
+  double time_start_s;
+  /**
+   * Time of the pass with speed and feed at the ends of the tables: high end.
+   */
+  double time_high_s;
+  /**
    * 1 where handwheel_rate is known, 0 where it is not and its field is 0.
    */
   int32_t handwheel_rate_known;
@@ -692,6 +855,10 @@ typedef struct gullet_limit {
    */
   uint32_t struct_size;
   /**
+   * Which limit: one of GULLET_LIMIT_...; gullet_limit_name names it.
+   */
+  int32_t limit;
+  /**
    * 0 where the value must be at most the bound, 1 where it must be at least the bound.
    */
   int32_t at_least;
@@ -704,11 +871,15 @@ typedef struct gullet_limit {
    */
   int32_t binding;
   /**
-   * Value of this cut, in `unit`.
+   * Zero.
+   */
+  int32_t reserved;
+  /**
+   * Value of this cut, in the unit of gullet_limit_unit.
    */
   double value_si;
   /**
-   * Bound, in `unit`.
+   * Bound, in the same unit.
    */
   double bound_si;
   /**
@@ -720,15 +891,8 @@ typedef struct gullet_limit {
    */
   double relief_si;
   /**
-   * Name, such as "power".
-   */
-  char name[32];
-  /**
-   * SI unit of value and bound; empty for a pure number.
-   */
-  char unit[16];
-  /**
-   * What the smallest change that would free it changes; empty where it holds nothing back.
+   * What the smallest change that would free it changes; empty where it holds nothing back or
+   * was not asked for.
    */
   char relief_setting[32];
   /**
@@ -746,9 +910,9 @@ typedef struct gullet_plan_summary {
    */
   uint32_t struct_size;
   /**
-   * Must be zero.
+   * Doubts about the plan as a whole: 1 << GULLET_WARNING_... for each.
    */
-  int32_t reserved;
+  uint32_t warning_bits;
   /**
    * Number of passes; the last one finishes.
    */
@@ -800,7 +964,7 @@ typedef struct gullet_planned_pass {
    */
   int32_t direction;
   /**
-   * Must be zero.
+   * Zero.
    */
   int32_t reserved;
   /**
@@ -880,20 +1044,14 @@ size_t gullet_last_error_count(void);
 gullet_status gullet_last_error(size_t index, struct gullet_problem *problem);
 
 /**
- * Number of doubts of the last result of this thread that can have some: a cut or a plan.
+ * Name of a limit, such as "power"; empty for a number that is none. Static.
  */
-size_t gullet_last_warning_count(void);
+const char *gullet_limit_name(int32_t limit);
 
 /**
- * Status of a doubt of the last result, from 0; GULLET_OK where there is none of this number.
+ * SI unit of a limit's value and bound as text; empty for a pure number. Static.
  */
-gullet_status gullet_last_warning_status(size_t index);
-
-/**
- * A doubt of the last result in words, from 0; empty where there is none of this number. Valid
- * until the next cut or plan of this thread.
- */
-const char *gullet_last_warning_text(size_t index);
+const char *gullet_limit_unit(int32_t limit);
 
 /**
  * Reads text with a unit, such as "1-1/4 in" or "90 ft/min", into the SI value of its kind. Kinds:
@@ -1028,7 +1186,7 @@ void gullet_library_free(struct gullet_library *library);
 
 /**
  * Puts the parts of a set-up together; `library` NULL stands for the built-in tables. The parts are
- * copied: their handles may be freed. Errors and doubts of its cuts are told in `units`:
+ * copied: their handles may be freed. Errors of its cuts are told in `units`:
  * GULLET_METRIC or GULLET_INCH. Free it with gullet_setup_free.
  */
 gullet_status gullet_setup_new(const struct gullet_library *library,
@@ -1192,9 +1350,9 @@ void gullet_practice_free(struct gullet_practice *practice);
 
 /**
  * Computes one pass: settings the machine really has, what follows from them, and the ledger of
- * limits. A positive status says that there are doubts: read them with gullet_last_warning_text.
- * `limits` may be NULL; else `limits[0].struct_size` is set and there is room for `limit_capacity`
- * of them. Nothing is written where the call fails.
+ * limits. A positive status is the first of the doubts there are; gullet_cut_json tells them in words.
+ * `limits_out` may be NULL; else the struct_size of its first one is set and there is room for
+ * `limit_capacity` of them. Nothing is written where the call fails.
  */
 gullet_status gullet_cut_compute(const struct gullet_setup *setup,
                                  const struct gullet_pass *pass,
@@ -1242,10 +1400,11 @@ void gullet_job_free(struct gullet_job *job);
 gullet_status gullet_job_setup(const struct gullet_job *job, struct gullet_setup **setup_out);
 
 /**
- * Plans the passes of a job. A positive status says that there are doubts about the plan as a
- * whole. The job is copied: its handle may be freed. Free the plan with gullet_plan_free.
+ * Plans the passes of a job. A positive status is the first of the doubts about the plan as a whole,
+ * which the card tells in words. The job is copied: its handle may be freed. Free the plan with gullet_plan_free.
  */
-gullet_status gullet_plan_new(const struct gullet_job *job, struct gullet_plan **plan_out);
+gullet_status gullet_plan_new(const struct gullet_job *job,
+                              struct gullet_plan **plan_out);
 
 /**
  * Frees a plan; NULL is left alone.
@@ -1266,7 +1425,7 @@ gullet_status gullet_plan_pass(const struct gullet_plan *plan,
                                struct gullet_planned_pass *pass_out);
 
 /**
- * The cut of a pass of a plan, from 0; as gullet_cut_compute.
+ * The cut of a pass of a plan, from 0, with reliefs; as gullet_cut_compute.
  */
 gullet_status gullet_plan_cut(const struct gullet_plan *plan,
                               size_t index,
@@ -3324,6 +3483,56 @@ gullet_status gullet_practice_depth_array(size_t count,
                                           const double *depth_ratio,
                                           double *practice_depth_m_out,
                                           gullet_status *status_out);
+
+/**
+ * Smallest height of a part that the jaws must grip.
+ *
+ *     l_g = k_g H
+ *
+ * part_height_m: H, height of the part along the spindle axis [m]; part_height > 0.
+ * smallest_grip: k_g, share of the height that the practice asks for [-]; 0 <= smallest_grip <= 1.
+ * grip_for_height_m_out: l_g [m].
+ * Valid for: a block in a vise, cut from above.
+ * Source: common practice, no source.
+ * Example: part_height=30 mm; smallest_grip=0.3 => 9 mm (own arithmetic).
+ */
+gullet_status gullet_grip_for_height(double part_height_m,
+                                     double smallest_grip,
+                                     double *grip_for_height_m_out);
+
+/**
+ * gullet_grip_for_height over arrays of `count` rows; see "Arrays".
+ */
+gullet_status gullet_grip_for_height_array(size_t count,
+                                           const double *part_height_m,
+                                           const double *smallest_grip,
+                                           double *grip_for_height_m_out,
+                                           gullet_status *status_out);
+
+/**
+ * Longest stick-out of a cutter that the practice allows.
+ *
+ *     l_c = k_l D
+ *
+ * diameter_m: D, cutter diameter [m]; diameter > 0.
+ * stick_out_ratio: k_l, stick-out over diameter that the practice allows [-]; stick_out_ratio > 0.
+ * stick_out_cap_m_out: l_c [m].
+ * Valid for: end mills in a rigid holder.
+ * Source: common practice, no source.
+ * Example: diameter=10 mm; stick_out_ratio=4 => 40 mm (own arithmetic).
+ */
+gullet_status gullet_stick_out_cap(double diameter_m,
+                                   double stick_out_ratio,
+                                   double *stick_out_cap_m_out);
+
+/**
+ * gullet_stick_out_cap over arrays of `count` rows; see "Arrays".
+ */
+gullet_status gullet_stick_out_cap_array(size_t count,
+                                         const double *diameter_m,
+                                         const double *stick_out_ratio,
+                                         double *stick_out_cap_m_out,
+                                         gullet_status *status_out);
 
 /**
  * Power at the cutter that a practice uses of a motor's rating.

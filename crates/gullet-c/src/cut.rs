@@ -1,17 +1,17 @@
 //! A cut: one pass of a set-up.
 
 use crate::failure::{Failure, fault};
-use crate::generated::records::gullet_cut;
+use crate::generated::records::{GULLET_LIMITS_MOST, gullet_cut};
 use crate::generated::status::*;
 use crate::guard::guard;
-use crate::memory::{read, write_text};
-use crate::model::gullet_setup;
+use crate::memory::{held, write_text};
+use crate::model::{Prepared, gullet_setup};
 use crate::quantity::{choose, system};
-use crate::report::doubts;
+use crate::report::doubtful;
 use crate::structs::{Room, Sized32, room, take};
 use core::ffi::c_char;
 use gullet::model::{Direction, PassKind};
-use gullet::operation::{Cut, Limit, Lowering, Operation, Pass, Side, mill};
+use gullet::operation::{Cut, CutNumbers, LimitNumbers, Lowering, Operation, Pass, Relief, Side};
 use gullet::plan::cut_json;
 use gullet::quantity::{Kind, si, units};
 
@@ -37,9 +37,6 @@ pub const GULLET_LOWER: i32 = 0;
 /// Loads that exceed their limits stand in the ledger; nothing is lowered for them.
 pub const GULLET_DO_NOT_LOWER_FOR_LOADS: i32 = 1;
 
-/// Room for the ledger of any cut of this version.
-pub const GULLET_LIMITS_MOST: usize = 32;
-
 /// One pass. Zero stands for what is said behind each field.
 #[repr(C)]
 #[derive(Clone, Copy)]
@@ -54,8 +51,8 @@ pub struct gullet_pass {
     pub direction: i32,
     /// GULLET_LOWER or GULLET_DO_NOT_LOWER_FOR_LOADS.
     pub lowering: i32,
-    /// Must be zero.
-    pub reserved: i32,
+    /// 1 to work out the reliefs of the ledger as well, which takes some fifty times longer; else 0.
+    pub with_reliefs: i32,
     /// Back engagement a_p, along the axis; needed.
     pub axial_depth_m: f64,
     /// Working engagement a_e, across the axis; needed in side milling, 0 for the cutter's diameter
@@ -86,25 +83,26 @@ unsafe impl Sized32 for gullet_pass {
 pub struct gullet_limit {
     /// sizeof(gullet_limit); that of the first one counts for all of an array.
     pub struct_size: u32,
+    /// Which limit: one of GULLET_LIMIT_...; gullet_limit_name names it.
+    pub limit: i32,
     /// 0 where the value must be at most the bound, 1 where it must be at least the bound.
     pub at_least: i32,
     /// 1 where the value lies beyond the bound.
     pub exceeded: i32,
     /// 1 for the limit nearest to its bound.
     pub binding: i32,
-    /// Value of this cut, in `unit`.
+    /// Zero.
+    pub reserved: i32,
+    /// Value of this cut, in the unit of gullet_limit_unit.
     pub value_si: f64,
-    /// Bound, in `unit`.
+    /// Bound, in the same unit.
     pub bound_si: f64,
     /// Share of the bound that is used; above 1 the limit is exceeded.
     pub share: f64,
     /// The value of `relief_setting` that would free the limit, in `relief_unit`.
     pub relief_si: f64,
-    /// Name, such as "power".
-    pub name: [c_char; 32],
-    /// SI unit of value and bound; empty for a pure number.
-    pub unit: [c_char; 16],
-    /// What the smallest change that would free it changes; empty where it holds nothing back.
+    /// What the smallest change that would free it changes; empty where it holds nothing back or
+    /// was not asked for.
     pub relief_setting: [c_char; 32],
     /// SI unit of the relief; empty for a pure number.
     pub relief_unit: [c_char; 16],
@@ -113,7 +111,7 @@ pub struct gullet_limit {
 // SAFETY: `repr(C)`, plain numbers and bytes, the size first.
 unsafe impl Sized32 for gullet_limit {
     const NAME: &'static str = "gullet_limit";
-    const FIRST: usize = 144;
+    const FIRST: usize = 104;
 }
 
 /// Text in a field of fixed size; what is too long is cut off, which a test of all names excludes.
@@ -132,42 +130,36 @@ fn si_unit(kind: Kind) -> &'static str {
 }
 
 impl gullet_limit {
-    fn of(limit: &Limit) -> gullet_limit {
+    fn of(limit: &LimitNumbers, relief: Option<Relief>) -> gullet_limit {
+        let (relief_setting, relief_unit) = relief.map_or(([0; 32], [0; 16]), |relief| {
+            (field(relief.setting), field(si_unit(relief.kind)))
+        });
         gullet_limit {
             struct_size: size_of::<gullet_limit>() as u32,
+            limit: limit.name as i32,
             at_least: i32::from(limit.side == Side::AtLeast),
             exceeded: i32::from(limit.exceeded()),
             binding: i32::from(limit.binding),
+            reserved: 0,
             value_si: limit.value,
             bound_si: limit.bound,
             share: limit.share,
-            relief_si: limit.relief.map_or(0.0, |relief| relief.to),
-            name: field(limit.name),
-            unit: field(si_unit(limit.kind)),
-            relief_setting: field(limit.relief.map_or("", |relief| relief.setting)),
-            relief_unit: field(limit.relief.map_or("", |relief| si_unit(relief.kind))),
+            relief_si: relief.map_or(0.0, |relief| relief.to),
+            relief_setting,
+            relief_unit,
         }
     }
 }
 
 impl gullet_pass {
-    fn core(&self, setup: &gullet_setup) -> Result<(Pass, Lowering), Failure> {
-        if self.reserved != 0 {
-            return Err(fault(
-                GULLET_ERROR_OUT_OF_RANGE,
-                "pass.reserved",
-                self.reserved.to_string(),
-                "0",
-                "begin with gullet_pass_init()",
-            ));
-        }
+    fn core(&self, setup: &Prepared) -> Result<(Pass, Lowering), Failure> {
         let operation = choose("pass.operation", self.operation, Operation::ALL)?;
         let kinds = [PassKind::Roughing, PassKind::Finishing];
         let directions = [Direction::Conventional, Direction::Climb];
         let lowerings = [Lowering::Allowed, Lowering::NotForLoads];
         let unless_zero = |value: f64| (value != 0.0).then_some(value);
         let radial = unless_zero(self.radial_depth_m).unwrap_or(match operation {
-            Operation::Slotting => setup.cutter.diameter.value,
+            Operation::Slotting => setup.cutter_diameter_m,
             Operation::FaceMilling => setup.blank.width.value,
             Operation::SideMilling => 0.0,
         });
@@ -187,10 +179,32 @@ impl gullet_pass {
     }
 }
 
+/// The numbers of a cut, and the reliefs of its limits where they are wanted.
+pub(crate) struct Computed {
+    numbers: CutNumbers,
+    reliefs: Vec<Option<Relief>>,
+}
+
+impl Computed {
+    pub(crate) fn of(cut: &Cut) -> Computed {
+        Computed {
+            numbers: cut.numbers(),
+            reliefs: cut.ledger.iter().map(|limit| limit.relief).collect(),
+        }
+    }
+}
+
 /// The one place where a cut is computed.
-fn compute(setup: &gullet_setup, pass: &gullet_pass) -> Result<Cut, Failure> {
+fn compute(setup: &Prepared, pass: &gullet_pass) -> Result<Computed, Failure> {
+    let with_reliefs = choose("pass.with_reliefs", pass.with_reliefs, &[false, true])?;
     let (pass, lowering) = pass.core(setup)?;
-    Ok(mill(&setup.core(), &pass, lowering)?)
+    if with_reliefs {
+        return Ok(Computed::of(&setup.milling.cut(&pass, lowering)?));
+    }
+    Ok(Computed {
+        numbers: setup.milling.numbers(&pass, lowering)?,
+        reliefs: Vec::new(),
+    })
 }
 
 /// Checked room for a ledger; none is wanted where `limits` is NULL.
@@ -220,31 +234,37 @@ impl Ledger {
 }
 
 /// Writes a cut and its ledger; nothing where the ledger does not fit.
-pub(crate) fn write(cut: &Cut, target: &Room<gullet_cut>, ledger: &Ledger) -> Result<i32, Failure> {
+pub(crate) fn write(
+    cut: &Computed,
+    target: &Room<gullet_cut>,
+    ledger: &Ledger,
+) -> Result<i32, Failure> {
+    let numbers = &cut.numbers;
     if let Some(first) = &ledger.first {
-        let count = cut.ledger.len();
+        let count = numbers.ledger.len();
         if count > ledger.capacity {
             return Err(fault(
                 GULLET_ERROR_BUFFER_TOO_SHORT,
                 "limit_capacity",
                 ledger.capacity.to_string(),
                 format!("at least {count}"),
-                "give room for GULLET_LIMITS_MOST limits",
+                format!("give room for GULLET_LIMITS_MOST = {GULLET_LIMITS_MOST} limits"),
             ));
         }
-        for (index, limit) in cut.ledger.iter().enumerate() {
+        for (index, limit) in numbers.ledger.iter().enumerate() {
+            let relief = cut.reliefs.get(index).copied().flatten();
             // SAFETY: below the capacity, which `Ledger::new` was promised room for.
-            unsafe { first.at(index) }.write(gullet_limit::of(limit));
+            unsafe { first.at(index) }.write(gullet_limit::of(limit, relief));
         }
     }
-    target.write(gullet_cut::of(cut));
-    Ok(doubts(&cut.warnings))
+    target.write(gullet_cut::of(numbers));
+    Ok(doubtful(numbers.warnings.bits()))
 }
 
 /// Computes one pass: settings the machine really has, what follows from them, and the ledger of
-/// limits. A positive status says that there are doubts: read them with gullet_last_warning_text.
-/// `limits` may be NULL; else `limits[0].struct_size` is set and there is room for `limit_capacity`
-/// of them. Nothing is written where the call fails.
+/// limits. A positive status is the first of the doubts there are; gullet_cut_json tells them in words.
+/// `limits_out` may be NULL; else the struct_size of its first one is set and there is room for
+/// `limit_capacity` of them. Nothing is written where the call fails.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_cut_compute(
     setup: *const gullet_setup,
@@ -257,7 +277,7 @@ pub unsafe extern "C" fn gullet_cut_compute(
         // SAFETY: the caller's promise in the header.
         let (setup, pass, target, ledger) = unsafe {
             (
-                read(setup, "setup")?,
+                held(setup, "setup")?,
                 take(pass, "pass")?,
                 room(cut_out, "cut_out")?,
                 Ledger::new(limits_out, limit_capacity)?,
@@ -281,11 +301,12 @@ pub unsafe extern "C" fn gullet_cut_json(
 ) -> gullet_status {
     guard(|| {
         // SAFETY: the caller's promise in the header.
-        let (setup, pass) = unsafe { (read(setup, "setup")?, take(pass, "pass")?) };
-        let cut = compute(setup, &pass)?;
+        let (setup, pass) = unsafe { (held(setup, "setup")?, take(pass, "pass")?) };
+        let (pass, lowering) = pass.core(setup)?;
+        let cut = setup.milling.cut(&pass, lowering)?;
         let text = cut_json(&cut, system(units)?).to_string();
         // SAFETY: the caller's promise in the header.
         unsafe { write_text(&text, buffer, capacity, needed_out)? };
-        Ok(doubts(&cut.warnings))
+        Ok(doubtful(cut.numbers().warnings.bits()))
     })
 }

@@ -41,7 +41,7 @@ fn aligned<T>(pointer: *const T, name: &str) -> Checked<()> {
     Ok(())
 }
 
-/// A handle or struct that is read.
+/// A struct that is read.
 ///
 /// # Safety
 /// Not NULL and aligned, it points to a `T` that nothing changes during the call.
@@ -49,18 +49,6 @@ pub(crate) unsafe fn read<'a, T>(pointer: *const T, name: &str) -> Checked<&'a T
     aligned(pointer, name)?;
     // SAFETY: checked as far as possible; the rest is the caller's promise.
     Ok(unsafe { &*pointer })
-}
-
-/// A handle that may be left out.
-///
-/// # Safety
-/// As [`read`], unless NULL.
-pub(crate) unsafe fn maybe<'a, T>(pointer: *const T, name: &str) -> Checked<Option<&'a T>> {
-    if pointer.is_null() {
-        return Ok(None);
-    }
-    // SAFETY: the same promise.
-    unsafe { read(pointer, name) }.map(Some)
 }
 
 /// Where a plain value goes.
@@ -82,25 +70,56 @@ impl<T> Out<T> {
     }
 }
 
+/// The type that a handle points to in C, which says nothing of what it holds.
+pub(crate) trait Opaque {
+    /// What it holds.
+    type Inner;
+}
+
+/// What a handle holds.
+///
+/// # Safety
+/// Not NULL and aligned, it came from [`handle`] and was not freed.
+pub(crate) unsafe fn held<'a, H: Opaque>(pointer: *const H, name: &str) -> Checked<&'a H::Inner> {
+    // SAFETY: the same promise.
+    unsafe { read(pointer.cast(), name) }
+}
+
+/// What a handle holds that may be left out.
+///
+/// # Safety
+/// As [`held`], unless NULL.
+pub(crate) unsafe fn maybe<'a, H: Opaque>(
+    pointer: *const H,
+    name: &str,
+) -> Checked<Option<&'a H::Inner>> {
+    if pointer.is_null() {
+        return Ok(None);
+    }
+    // SAFETY: the same promise.
+    unsafe { held(pointer, name) }.map(Some)
+}
+
 /// Where a new handle goes.
 ///
 /// # Safety
 /// As [`out`].
-pub(crate) unsafe fn handle_out<T>(pointer: *mut *mut T, name: &str) -> Checked<Out<*mut T>> {
+pub(crate) unsafe fn handle_out<H>(pointer: *mut *mut H, name: &str) -> Checked<Out<*mut H>> {
     aligned(pointer, name)?;
     Ok(Out(pointer))
 }
 
 /// A handle on the heap.
-pub(crate) fn handle<T>(value: T) -> *mut T {
-    Box::into_raw(Box::new(value))
+pub(crate) fn handle<H: Opaque>(value: H::Inner) -> *mut H {
+    Box::into_raw(Box::new(value)).cast()
 }
 
 /// Frees a handle; NULL is left alone.
 ///
 /// # Safety
 /// It came from [`handle`] and is freed for the first time.
-pub(crate) unsafe fn free<T>(pointer: *mut T) -> Checked<()> {
+pub(crate) unsafe fn free<H: Opaque>(pointer: *mut H) -> Checked<()> {
+    let pointer: *mut H::Inner = pointer.cast();
     if pointer.is_null() {
         return Ok(());
     }

@@ -4,20 +4,23 @@ use crate::failure::{Failure, fault};
 use crate::generated::parts::*;
 use crate::generated::status::*;
 use crate::guard::guard;
-use crate::memory::{free, handle, handle_out, maybe, name, read, slice, text, write_text};
+use crate::memory::{Opaque, free, handle, handle_out, held, maybe, name, slice, text, write_text};
 use core::ffi::c_char;
-use gullet::model::{Blank, Cutter, Hold, Machine, Practice};
-use gullet::operation;
-use gullet::plan::{Job, Part};
-use gullet::quantity::UnitSystem;
-use gullet::table::{Library, Material, Overlay};
+use gullet::model::Blank;
+use gullet::operation::{Milling, Setup};
+use gullet::plan::Part;
+use gullet::table::{Library, Overlay};
 use serde_json::Value;
 use std::sync::Arc;
 
 /// The reference tables, with a shop's own rows over them. Read-only after it is made: any number
 /// of threads may use it at once.
 pub struct gullet_library {
-    tables: Arc<Library>,
+    _private: (),
+}
+
+impl Opaque for gullet_library {
+    type Inner = Arc<Library>;
 }
 
 /// Tables that a handle keeps alive.
@@ -43,7 +46,7 @@ impl Tables {
         // SAFETY: the same promise.
         Ok(match unsafe { maybe(library, "library")? } {
             None => Tables::Builtin,
-            Some(library) => Tables::Shop(library.tables.clone()),
+            Some(library) => Tables::Shop(library.clone()),
         })
     }
 }
@@ -94,7 +97,7 @@ pub unsafe extern "C" fn gullet_library_new(
             });
         }
         let tables = Arc::new(base.get().with_overlay(&files)?);
-        target.write(handle(gullet_library { tables }));
+        target.write(handle(tables));
         Ok(GULLET_OK)
     })
 }
@@ -110,7 +113,7 @@ pub unsafe extern "C" fn gullet_library_free(library: *mut gullet_library) {
 ///
 /// # Safety
 /// As [`free`].
-pub(crate) unsafe fn release<T>(pointer: *mut T) {
+pub(crate) unsafe fn release<H: Opaque>(pointer: *mut H) {
     guard(|| {
         // SAFETY: the same promise.
         unsafe { free(pointer)? };
@@ -122,9 +125,8 @@ pub(crate) unsafe fn release<T>(pointer: *mut T) {
 ///
 /// # Safety
 /// As the header asks of the function it serves.
-pub(crate) unsafe fn part_new<H>(
+pub(crate) unsafe fn part_new<H: Opaque<Inner = Part>>(
     section: &str,
-    wrap: fn(Part) -> H,
     library: *const gullet_library,
     keys_json: *const c_char,
     keys_length: usize,
@@ -140,7 +142,7 @@ pub(crate) unsafe fn part_new<H>(
             )
         };
         let (part, _) = Part::from_json(section, keys, tables.get())?;
-        target.write(handle(wrap(part)));
+        target.write(handle(part));
         Ok(GULLET_OK)
     })
 }
@@ -160,43 +162,29 @@ pub(crate) unsafe fn part_json(
     unsafe { write_text(&keys, buffer, capacity, needed) }
 }
 
-/// Everything a cut is made with. Read-only after it is made: any number of threads may use it at
-/// once.
+/// Everything a cut is made with, looked up in the tables once. Read-only after it is made: any
+/// number of threads may use it at once.
 pub struct gullet_setup {
-    pub(crate) tables: Tables,
-    pub(crate) material: Material,
-    pub(crate) blank: Blank,
-    pub(crate) cutter: Cutter,
-    pub(crate) machine: Machine,
-    pub(crate) hold: Hold,
-    pub(crate) practice: Practice,
-    pub(crate) units: UnitSystem,
+    _private: (),
 }
 
-impl gullet_setup {
-    pub(crate) fn core(&self) -> operation::Setup<'_> {
-        operation::Setup {
-            library: self.tables.get(),
-            material: &self.material,
-            cutter: &self.cutter,
-            machine: &self.machine,
-            hold: &self.hold,
-            practice: &self.practice,
-            part_height: self.blank.height,
-            units: self.units,
-        }
-    }
+impl Opaque for gullet_setup {
+    type Inner = Prepared;
+}
 
-    pub(crate) fn of_job(job: &Job, tables: &Tables) -> gullet_setup {
-        gullet_setup {
-            tables: tables.clone(),
-            material: job.material.clone(),
-            blank: job.blank,
-            cutter: job.cutter.clone(),
-            machine: job.machine.clone(),
-            hold: job.hold.clone(),
-            practice: job.practice.clone(),
-            units: job.units,
+/// What a set-up holds.
+pub(crate) struct Prepared {
+    pub(crate) milling: Milling,
+    pub(crate) blank: Blank,
+    pub(crate) cutter_diameter_m: f64,
+}
+
+impl Prepared {
+    pub(crate) fn new(setup: &Setup, blank: Blank) -> Prepared {
+        Prepared {
+            milling: Milling::new(setup),
+            blank,
+            cutter_diameter_m: setup.cutter.diameter.value,
         }
     }
 }
@@ -204,8 +192,8 @@ impl gullet_setup {
 /// The part of a handle, which was read from the section of its name.
 macro_rules! part {
     ($handle:expr, $variant:ident, $name:literal) => {
-        match unsafe { read($handle, $name)? }.part() {
-            Part::$variant(part) => Ok(part.clone()),
+        match unsafe { held($handle, $name)? } {
+            Part::$variant(part) => Ok(part),
             _ => Err(fault(
                 GULLET_ERROR_WRONG_TYPE,
                 $name,
@@ -218,10 +206,10 @@ macro_rules! part {
 }
 
 /// Puts the parts of a set-up together; `library` NULL stands for the built-in tables. The parts are
-/// copied: their handles may be freed. Errors and doubts of its cuts are told in `units`:
+/// copied: their handles may be freed. Errors of its cuts are told in `units`:
 /// GULLET_METRIC or GULLET_INCH. Free it with gullet_setup_free.
 #[unsafe(no_mangle)]
-#[allow(clippy::too_many_arguments)]
+#[allow(clippy::too_many_arguments, clippy::undocumented_unsafe_blocks)]
 pub unsafe extern "C" fn gullet_setup_new(
     library: *const gullet_library,
     material: *const gullet_material,
@@ -234,19 +222,22 @@ pub unsafe extern "C" fn gullet_setup_new(
     setup_out: *mut *mut gullet_setup,
 ) -> gullet_status {
     // SAFETY: of every block in here: the caller's promise in the header.
-    #[allow(clippy::undocumented_unsafe_blocks)]
     guard(|| {
         let target = unsafe { handle_out(setup_out, "setup_out")? };
-        let setup = gullet_setup {
-            tables: unsafe { Tables::of(library)? },
-            material: *part!(material, Material, "material")?,
-            blank: part!(blank, Blank, "blank")?,
+        let tables = unsafe { Tables::of(library)? };
+        let material = part!(material, Material, "material")?;
+        let blank: &Blank = part!(blank, Blank, "blank")?;
+        let setup = Setup {
+            library: tables.get(),
+            material,
             cutter: part!(cutter, Cutter, "cutter")?,
             machine: part!(machine, Machine, "machine")?,
             hold: part!(hold, Hold, "hold")?,
-            practice: *part!(practice, Practice, "practice")?,
+            practice: part!(practice, Practice, "practice")?,
+            part_height: blank.height,
             units: crate::quantity::system(units)?,
         };
+        let setup = Prepared::new(&setup, *blank);
         target.write(handle(setup));
         Ok(GULLET_OK)
     })

@@ -1,21 +1,31 @@
 //! Jobs, plans and set-up cards.
 
-use crate::cut::{Ledger, gullet_limit, write};
+use crate::cut::{Computed, Ledger, gullet_limit, write};
 use crate::failure::Failure;
 use crate::generated::records::gullet_cut;
 use crate::generated::status::*;
 use crate::guard::guard;
-use crate::memory::{handle, handle_out, read, text, write_text};
-use crate::model::{Tables, gullet_library, gullet_setup, release};
-use crate::report::doubts;
+use crate::memory::{Opaque, handle, handle_out, held, text, write_text};
+use crate::model::{Prepared, Tables, gullet_library, gullet_setup, release};
+use crate::report::doubtful;
 use crate::structs::{Sized32, room};
 use core::ffi::c_char;
-use gullet::plan::{Card, Job, PassTime, PlannedPass};
+use gullet::operation::WarningCodes;
+use gullet::plan::{Card, Job, PassPlan, PassTime, PlannedPass};
 use gullet::{Code, Problem};
 
 /// A job: what is to be cut, with what, how held. Read-only after it is made: any number of threads
 /// may use it at once.
 pub struct gullet_job {
+    _private: (),
+}
+
+impl Opaque for gullet_job {
+    type Inner = ReadJob;
+}
+
+/// What a job holds.
+pub(crate) struct ReadJob {
     job: Job,
     tables: Tables,
 }
@@ -23,7 +33,11 @@ pub struct gullet_job {
 /// The pass plan of a job and its card. Read-only after it is made: any number of threads may use
 /// it at once.
 pub struct gullet_plan {
-    card: Card,
+    _private: (),
+}
+
+impl Opaque for gullet_plan {
+    type Inner = Card;
 }
 
 /// Reads a job.
@@ -47,7 +61,7 @@ unsafe fn job_new(
             )
         };
         let job = of(text, tables.get())?;
-        target.write(handle(gullet_job { job, tables }));
+        target.write(handle(ReadJob { job, tables }));
         Ok(GULLET_OK)
     })
 }
@@ -92,14 +106,15 @@ pub unsafe extern "C" fn gullet_job_setup(
 ) -> gullet_status {
     guard(|| {
         // SAFETY: the caller's promise in the header.
-        let (job, target) = unsafe { (read(job, "job")?, handle_out(setup_out, "setup_out")?) };
-        target.write(handle(gullet_setup::of_job(&job.job, &job.tables)));
+        let (job, target) = unsafe { (held(job, "job")?, handle_out(setup_out, "setup_out")?) };
+        let setup = job.job.setup(job.tables.get());
+        target.write(handle(Prepared::new(&setup, job.job.blank)));
         Ok(GULLET_OK)
     })
 }
 
-/// Plans the passes of a job. A positive status says that there are doubts about the plan as a
-/// whole. The job is copied: its handle may be freed. Free the plan with gullet_plan_free.
+/// Plans the passes of a job. A positive status is the first of the doubts about the plan as a whole,
+/// which the card tells in words. The job is copied: its handle may be freed. Free the plan with gullet_plan_free.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_plan_new(
     job: *const gullet_job,
@@ -107,10 +122,10 @@ pub unsafe extern "C" fn gullet_plan_new(
 ) -> gullet_status {
     guard(|| {
         // SAFETY: the caller's promise in the header.
-        let (job, target) = unsafe { (read(job, "job")?, handle_out(plan_out, "plan_out")?) };
+        let (job, target) = unsafe { (held(job, "job")?, handle_out(plan_out, "plan_out")?) };
         let card = Card::new(job.job.clone(), job.tables.get())?;
-        let status = doubts(&card.plan.warnings);
-        target.write(handle(gullet_plan { card }));
+        let status = doubtful(warning_bits(&card.plan));
+        target.write(handle(card));
         Ok(status)
     })
 }
@@ -128,8 +143,8 @@ pub unsafe extern "C" fn gullet_plan_free(plan: *mut gullet_plan) {
 pub struct gullet_plan_summary {
     /// sizeof(gullet_plan_summary); set by gullet_plan_summary_init().
     pub struct_size: u32,
-    /// Must be zero.
-    pub reserved: i32,
+    /// Doubts about the plan as a whole: 1 << GULLET_WARNING_... for each.
+    pub warning_bits: u32,
     /// Number of passes; the last one finishes.
     pub pass_count: u64,
     /// Stock to remove, in counts of the readout.
@@ -164,7 +179,7 @@ pub struct gullet_planned_pass {
     pub kind: i32,
     /// GULLET_CONVENTIONAL or GULLET_CLIMB.
     pub direction: i32,
-    /// Must be zero.
+    /// Zero.
     pub reserved: i32,
     /// Number of the pass, from 1.
     pub number: u64,
@@ -192,6 +207,11 @@ unsafe impl Sized32 for gullet_planned_pass {
     const FIRST: usize = 88;
 }
 
+/// The doubts of a plan as a whole.
+fn warning_bits(plan: &PassPlan) -> u32 {
+    WarningCodes::of(plan.warnings.iter().map(|warning| warning.code)).bits()
+}
+
 fn seconds(time: PassTime) -> [f64; 3] {
     [time.cutting, time.returning, time.handling].map(|part| part.value)
 }
@@ -204,12 +224,12 @@ pub unsafe extern "C" fn gullet_plan_summarise(
 ) -> gullet_status {
     guard(|| {
         // SAFETY: the caller's promise in the header.
-        let (plan, target) = unsafe { (read(plan, "plan")?, room(summary_out, "summary_out")?) };
-        let plan = &plan.card.plan;
+        let (plan, target) = unsafe { (held(plan, "plan")?, room(summary_out, "summary_out")?) };
+        let plan = &plan.plan;
         let [cutting_s, returning_s, handling_s] = seconds(plan.time());
         target.write(gullet_plan_summary {
             struct_size: size_of::<gullet_plan_summary>() as u32,
-            reserved: 0,
+            warning_bits: warning_bits(plan),
             pass_count: plan.passes.len() as u64,
             stock_counts: plan.total,
             stock_m: plan.stock.value,
@@ -223,8 +243,8 @@ pub unsafe extern "C" fn gullet_plan_summarise(
     })
 }
 
-fn planned(plan: &gullet_plan, index: usize) -> Result<&PlannedPass, Failure> {
-    let passes = &plan.card.plan.passes;
+fn planned(plan: &Card, index: usize) -> Result<&PlannedPass, Failure> {
+    let passes = &plan.plan.passes;
     passes.get(index).ok_or_else(|| {
         Problem::new(
             Code::OutOfRange,
@@ -246,7 +266,7 @@ pub unsafe extern "C" fn gullet_plan_pass(
 ) -> gullet_status {
     guard(|| {
         // SAFETY: the caller's promise in the header.
-        let (plan, target) = unsafe { (read(plan, "plan")?, room(pass_out, "pass_out")?) };
+        let (plan, target) = unsafe { (held(plan, "plan")?, room(pass_out, "pass_out")?) };
         let pass = planned(plan, index)?;
         let [cutting_s, returning_s, handling_s] = seconds(pass.time);
         target.write(gullet_planned_pass {
@@ -268,7 +288,7 @@ pub unsafe extern "C" fn gullet_plan_pass(
     })
 }
 
-/// The cut of a pass of a plan, from 0; as gullet_cut_compute.
+/// The cut of a pass of a plan, from 0, with reliefs; as gullet_cut_compute.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_plan_cut(
     plan: *const gullet_plan,
@@ -281,12 +301,12 @@ pub unsafe extern "C" fn gullet_plan_cut(
         // SAFETY: the caller's promise in the header.
         let (plan, target, ledger) = unsafe {
             (
-                read(plan, "plan")?,
+                held(plan, "plan")?,
                 room(cut_out, "cut_out")?,
                 Ledger::new(limits_out, limit_capacity)?,
             )
         };
-        write(&planned(plan, index)?.cut, &target, &ledger)
+        write(&Computed::of(&planned(plan, index)?.cut), &target, &ledger)
     })
 }
 
@@ -303,9 +323,9 @@ unsafe fn card(
 ) -> gullet_status {
     guard(|| {
         // SAFETY: the caller's promise.
-        let plan = unsafe { read(plan, "plan")? };
+        let plan = unsafe { held(plan, "plan")? };
         // SAFETY: the caller's promise.
-        unsafe { write_text(&form(&plan.card), buffer, capacity, needed_out) }
+        unsafe { write_text(&form(plan), buffer, capacity, needed_out) }
     })
 }
 

@@ -1,12 +1,10 @@
-//! What a status means, and what the last failure and the last doubts of a thread say.
+//! What a status and a limit are called, and what the last failure of a thread says.
 
 use crate::failure;
+use crate::generated::records::limit_texts;
 use crate::generated::status::*;
 use crate::structs::{Sized32, room};
-use core::cell::RefCell;
-use core::ffi::{CStr, c_char};
-use gullet::operation::{Warning, WarningCode};
-use std::ffi::CString;
+use core::ffi::c_char;
 
 /// One problem. The texts stay valid until the next call on the same thread that fails.
 #[repr(C)]
@@ -86,59 +84,23 @@ pub unsafe extern "C" fn gullet_last_error(
     }
 }
 
-thread_local! {
-    static DOUBTS: RefCell<Vec<(WarningCode, CString)>> = const { RefCell::new(Vec::new()) };
+/// The status that says which doubt is the first of a set.
+pub(crate) fn doubtful(bits: u32) -> gullet_status {
+    if bits == 0 {
+        GULLET_OK
+    } else {
+        bits.trailing_zeros() as gullet_status
+    }
 }
 
-/// Keeps the doubts of a result and gives the status that says so.
-pub(crate) fn doubts(warnings: &[Warning]) -> i32 {
-    let kept = DOUBTS.try_with(|doubts| {
-        if let Ok(mut doubts) = doubts.try_borrow_mut() {
-            doubts.clear();
-            doubts.extend(warnings.iter().map(|warning| {
-                let text = warning.text.replace('\0', "\\0");
-                (warning.code, CString::new(text).unwrap_or_default())
-            }));
-        }
-    });
-    let _ = kept;
-    warnings
-        .first()
-        .map_or(GULLET_OK, |warning| warning.code as i32)
-}
-
-/// Number of doubts of the last result of this thread that can have some: a cut or a plan.
+/// Name of a limit, such as "power"; empty for a number that is none. Static.
 #[unsafe(no_mangle)]
-pub extern "C" fn gullet_last_warning_count() -> usize {
-    DOUBTS
-        .try_with(|doubts| doubts.try_borrow().map_or(0, |doubts| doubts.len()))
-        .unwrap_or(0)
+pub extern "C" fn gullet_limit_name(limit: i32) -> *const c_char {
+    limit_texts(limit).0.as_ptr()
 }
 
-/// Status of a doubt of the last result, from 0; GULLET_OK where there is none of this number.
+/// SI unit of a limit's value and bound as text; empty for a pure number. Static.
 #[unsafe(no_mangle)]
-pub extern "C" fn gullet_last_warning_status(index: usize) -> gullet_status {
-    DOUBTS
-        .try_with(|doubts| {
-            let doubts = doubts.try_borrow().ok()?;
-            doubts.get(index).map(|(code, _)| *code as i32)
-        })
-        .ok()
-        .flatten()
-        .unwrap_or(GULLET_OK)
-}
-
-/// A doubt of the last result in words, from 0; empty where there is none of this number. Valid
-/// until the next cut or plan of this thread.
-#[unsafe(no_mangle)]
-pub extern "C" fn gullet_last_warning_text(index: usize) -> *const c_char {
-    let empty: &CStr = c"";
-    DOUBTS
-        .try_with(|doubts| {
-            let doubts = doubts.try_borrow().ok()?;
-            doubts.get(index).map(|(_, text)| text.as_ptr())
-        })
-        .ok()
-        .flatten()
-        .unwrap_or(empty.as_ptr())
+pub extern "C" fn gullet_limit_unit(limit: i32) -> *const c_char {
+    limit_texts(limit).1.as_ptr()
 }

@@ -135,6 +135,72 @@ pub unsafe extern "C" fn gullet_practice_depth_array(
     unsafe { array(&practice_depth::FORMULA, count, [diameter_m, depth_ratio], practice_depth_m_out, status_out) }
 }
 
+/// Smallest height of a part that the jaws must grip.
+///
+///     l_g = k_g H
+///
+/// part_height_m: H, height of the part along the spindle axis [m]; part_height > 0.
+/// smallest_grip: k_g, share of the height that the practice asks for [-]; 0 <= smallest_grip <= 1.
+/// grip_for_height_m_out: l_g [m].
+/// Valid for: a block in a vise, cut from above.
+/// Source: common practice, no source.
+/// Example: part_height=30 mm; smallest_grip=0.3 => 9 mm (own arithmetic).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_grip_for_height(
+    part_height_m: f64,
+    smallest_grip: f64,
+    grip_for_height_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&grip_for_height::FORMULA, &[part_height_m, smallest_grip], grip_for_height_m_out) }
+}
+
+/// gullet_grip_for_height over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_grip_for_height_array(
+    count: usize,
+    part_height_m: *const f64,
+    smallest_grip: *const f64,
+    grip_for_height_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&grip_for_height::FORMULA, count, [part_height_m, smallest_grip], grip_for_height_m_out, status_out) }
+}
+
+/// Longest stick-out of a cutter that the practice allows.
+///
+///     l_c = k_l D
+///
+/// diameter_m: D, cutter diameter [m]; diameter > 0.
+/// stick_out_ratio: k_l, stick-out over diameter that the practice allows [-]; stick_out_ratio > 0.
+/// stick_out_cap_m_out: l_c [m].
+/// Valid for: end mills in a rigid holder.
+/// Source: common practice, no source.
+/// Example: diameter=10 mm; stick_out_ratio=4 => 40 mm (own arithmetic).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_stick_out_cap(
+    diameter_m: f64,
+    stick_out_ratio: f64,
+    stick_out_cap_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&stick_out_cap::FORMULA, &[diameter_m, stick_out_ratio], stick_out_cap_m_out) }
+}
+
+/// gullet_stick_out_cap over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_stick_out_cap_array(
+    count: usize,
+    diameter_m: *const f64,
+    stick_out_ratio: *const f64,
+    stick_out_cap_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&stick_out_cap::FORMULA, count, [diameter_m, stick_out_ratio], stick_out_cap_m_out, status_out) }
+}
+
 /// Power at the cutter that a practice uses of a motor's rating.
 ///
 ///     P_u = k_p eta P_m

@@ -1,20 +1,18 @@
 // Written by gullet-c-gen: do not edit.
 use super::status::gullet_status;
 use crate::guard::guard;
-use crate::memory::read;
+use crate::memory::{Opaque, held};
 use crate::model::{gullet_library, part_json, part_new, release};
 use core::ffi::c_char;
 use gullet::plan::Part;
 
 /// A work material. Read-only after it is made: any number of threads may use it at once.
 pub struct gullet_material {
-    part: Part,
+    _private: (),
 }
 
-impl gullet_material {
-    pub(crate) fn part(&self) -> &Part {
-        &self.part
-    }
+impl Opaque for gullet_material {
+    type Inner = Part;
 }
 
 /// A work material from the keys of the section `material` of a job file, as a JSON object:
@@ -27,9 +25,8 @@ pub unsafe extern "C" fn gullet_material_new(
     keys_length: usize,
     material_out: *mut *mut gullet_material,
 ) -> gullet_status {
-    let wrap = |part| gullet_material { part };
     // SAFETY: the caller's promise in the header.
-    unsafe { part_new("material", wrap, library, keys_json, keys_length, material_out) }
+    unsafe { part_new("material", library, keys_json, keys_length, material_out) }
 }
 
 /// The keys of a work material as JSON; reading them gives the same one, bit for bit. See "Text out" for
@@ -43,8 +40,7 @@ pub unsafe extern "C" fn gullet_material_json(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     guard(|| unsafe {
-        let part = read(material, "material").map(gullet_material::part);
-        part_json(part, buffer, capacity, needed_out)
+        part_json(held(material, "material"), buffer, capacity, needed_out)
     })
 }
 
@@ -57,13 +53,11 @@ pub unsafe extern "C" fn gullet_material_free(material: *mut gullet_material) {
 
 /// A blank. Read-only after it is made: any number of threads may use it at once.
 pub struct gullet_blank {
-    part: Part,
+    _private: (),
 }
 
-impl gullet_blank {
-    pub(crate) fn part(&self) -> &Part {
-        &self.part
-    }
+impl Opaque for gullet_blank {
+    type Inner = Part;
 }
 
 /// A blank from the keys of the section `blank` of a job file, as a JSON object:
@@ -76,9 +70,8 @@ pub unsafe extern "C" fn gullet_blank_new(
     keys_length: usize,
     blank_out: *mut *mut gullet_blank,
 ) -> gullet_status {
-    let wrap = |part| gullet_blank { part };
     // SAFETY: the caller's promise in the header.
-    unsafe { part_new("blank", wrap, library, keys_json, keys_length, blank_out) }
+    unsafe { part_new("blank", library, keys_json, keys_length, blank_out) }
 }
 
 /// The keys of a blank as JSON; reading them gives the same one, bit for bit. See "Text out" for
@@ -92,8 +85,7 @@ pub unsafe extern "C" fn gullet_blank_json(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     guard(|| unsafe {
-        let part = read(blank, "blank").map(gullet_blank::part);
-        part_json(part, buffer, capacity, needed_out)
+        part_json(held(blank, "blank"), buffer, capacity, needed_out)
     })
 }
 
@@ -106,13 +98,11 @@ pub unsafe extern "C" fn gullet_blank_free(blank: *mut gullet_blank) {
 
 /// A cutter. Read-only after it is made: any number of threads may use it at once.
 pub struct gullet_cutter {
-    part: Part,
+    _private: (),
 }
 
-impl gullet_cutter {
-    pub(crate) fn part(&self) -> &Part {
-        &self.part
-    }
+impl Opaque for gullet_cutter {
+    type Inner = Part;
 }
 
 /// A cutter from the keys of the section `cutter` of a job file, as a JSON object:
@@ -125,9 +115,8 @@ pub unsafe extern "C" fn gullet_cutter_new(
     keys_length: usize,
     cutter_out: *mut *mut gullet_cutter,
 ) -> gullet_status {
-    let wrap = |part| gullet_cutter { part };
     // SAFETY: the caller's promise in the header.
-    unsafe { part_new("cutter", wrap, library, keys_json, keys_length, cutter_out) }
+    unsafe { part_new("cutter", library, keys_json, keys_length, cutter_out) }
 }
 
 /// The keys of a cutter as JSON; reading them gives the same one, bit for bit. See "Text out" for
@@ -141,8 +130,7 @@ pub unsafe extern "C" fn gullet_cutter_json(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     guard(|| unsafe {
-        let part = read(cutter, "cutter").map(gullet_cutter::part);
-        part_json(part, buffer, capacity, needed_out)
+        part_json(held(cutter, "cutter"), buffer, capacity, needed_out)
     })
 }
 
@@ -155,13 +143,11 @@ pub unsafe extern "C" fn gullet_cutter_free(cutter: *mut gullet_cutter) {
 
 /// A machine. Read-only after it is made: any number of threads may use it at once.
 pub struct gullet_machine {
-    part: Part,
+    _private: (),
 }
 
-impl gullet_machine {
-    pub(crate) fn part(&self) -> &Part {
-        &self.part
-    }
+impl Opaque for gullet_machine {
+    type Inner = Part;
 }
 
 /// A machine from the keys of the section `machine` of a job file, as a JSON object:
@@ -174,9 +160,8 @@ pub unsafe extern "C" fn gullet_machine_new(
     keys_length: usize,
     machine_out: *mut *mut gullet_machine,
 ) -> gullet_status {
-    let wrap = |part| gullet_machine { part };
     // SAFETY: the caller's promise in the header.
-    unsafe { part_new("machine", wrap, library, keys_json, keys_length, machine_out) }
+    unsafe { part_new("machine", library, keys_json, keys_length, machine_out) }
 }
 
 /// The keys of a machine as JSON; reading them gives the same one, bit for bit. See "Text out" for
@@ -190,8 +175,7 @@ pub unsafe extern "C" fn gullet_machine_json(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     guard(|| unsafe {
-        let part = read(machine, "machine").map(gullet_machine::part);
-        part_json(part, buffer, capacity, needed_out)
+        part_json(held(machine, "machine"), buffer, capacity, needed_out)
     })
 }
 
@@ -204,13 +188,11 @@ pub unsafe extern "C" fn gullet_machine_free(machine: *mut gullet_machine) {
 
 /// A vise. Read-only after it is made: any number of threads may use it at once.
 pub struct gullet_hold {
-    part: Part,
+    _private: (),
 }
 
-impl gullet_hold {
-    pub(crate) fn part(&self) -> &Part {
-        &self.part
-    }
+impl Opaque for gullet_hold {
+    type Inner = Part;
 }
 
 /// A vise from the keys of the section `hold` of a job file, as a JSON object:
@@ -223,9 +205,8 @@ pub unsafe extern "C" fn gullet_hold_new(
     keys_length: usize,
     hold_out: *mut *mut gullet_hold,
 ) -> gullet_status {
-    let wrap = |part| gullet_hold { part };
     // SAFETY: the caller's promise in the header.
-    unsafe { part_new("hold", wrap, library, keys_json, keys_length, hold_out) }
+    unsafe { part_new("hold", library, keys_json, keys_length, hold_out) }
 }
 
 /// The keys of a vise as JSON; reading them gives the same one, bit for bit. See "Text out" for
@@ -239,8 +220,7 @@ pub unsafe extern "C" fn gullet_hold_json(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     guard(|| unsafe {
-        let part = read(hold, "hold").map(gullet_hold::part);
-        part_json(part, buffer, capacity, needed_out)
+        part_json(held(hold, "hold"), buffer, capacity, needed_out)
     })
 }
 
@@ -253,13 +233,11 @@ pub unsafe extern "C" fn gullet_hold_free(hold: *mut gullet_hold) {
 
 /// A practice of a shop. Read-only after it is made: any number of threads may use it at once.
 pub struct gullet_practice {
-    part: Part,
+    _private: (),
 }
 
-impl gullet_practice {
-    pub(crate) fn part(&self) -> &Part {
-        &self.part
-    }
+impl Opaque for gullet_practice {
+    type Inner = Part;
 }
 
 /// A practice of a shop from the keys of the section `practice` of a job file, as a JSON object:
@@ -272,9 +250,8 @@ pub unsafe extern "C" fn gullet_practice_new(
     keys_length: usize,
     practice_out: *mut *mut gullet_practice,
 ) -> gullet_status {
-    let wrap = |part| gullet_practice { part };
     // SAFETY: the caller's promise in the header.
-    unsafe { part_new("practice", wrap, library, keys_json, keys_length, practice_out) }
+    unsafe { part_new("practice", library, keys_json, keys_length, practice_out) }
 }
 
 /// The keys of a practice of a shop as JSON; reading them gives the same one, bit for bit. See "Text out" for
@@ -288,8 +265,7 @@ pub unsafe extern "C" fn gullet_practice_json(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     guard(|| unsafe {
-        let part = read(practice, "practice").map(gullet_practice::part);
-        part_json(part, buffer, capacity, needed_out)
+        part_json(held(practice, "practice"), buffer, capacity, needed_out)
     })
 }
 

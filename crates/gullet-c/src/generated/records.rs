@@ -1,6 +1,73 @@
 // Written by gullet-c-gen: do not edit.
 use crate::structs::Sized32;
-use gullet::operation::Cut;
+use core::ffi::CStr;
+use gullet::operation::CutNumbers;
+
+/// Highest spindle speed of the machine.
+pub const GULLET_LIMIT_SPINDLE_SPEED_HIGHEST: i32 = 1;
+/// Lowest spindle speed of the machine.
+pub const GULLET_LIMIT_SPINDLE_SPEED_LOWEST: i32 = 2;
+/// Speed marked on the cutter or its holder.
+pub const GULLET_LIMIT_CUTTER_SPEED: i32 = 3;
+/// Cutting speed at the high end of the tables.
+pub const GULLET_LIMIT_CUTTING_SPEED: i32 = 4;
+/// Pace that a hand can hold.
+pub const GULLET_LIMIT_HANDWHEEL_PACE: i32 = 5;
+/// Highest table feed of the machine.
+pub const GULLET_LIMIT_TABLE_FEED: i32 = 6;
+/// Lowest table feed of the machine.
+pub const GULLET_LIMIT_TABLE_FEED_LOWEST: i32 = 7;
+/// Thinnest chip that cuts.
+pub const GULLET_LIMIT_SMALLEST_CHIP: i32 = 8;
+/// Thickest chip of the tables.
+pub const GULLET_LIMIT_LARGEST_CHIP: i32 = 9;
+/// Roughness asked for.
+pub const GULLET_LIMIT_MEAN_ROUGHNESS: i32 = 10;
+/// Power at the cutter.
+pub const GULLET_LIMIT_POWER: i32 = 11;
+/// Torque on the spindle.
+pub const GULLET_LIMIT_TORQUE: i32 = 12;
+/// Deflection of the cutter.
+pub const GULLET_LIMIT_DEFLECTION: i32 = 13;
+/// Clamping force.
+pub const GULLET_LIMIT_CLAMPING: i32 = 14;
+/// Length of the flutes.
+pub const GULLET_LIMIT_FLUTE_LENGTH: i32 = 15;
+/// Roughing depth of the practice.
+pub const GULLET_LIMIT_ROUGHING_DEPTH: i32 = 16;
+/// Depth of a climb cut on a table with backlash.
+pub const GULLET_LIMIT_CLIMB_WITH_BACKLASH: i32 = 17;
+/// Height that the jaws grip.
+pub const GULLET_LIMIT_GRIP: i32 = 18;
+/// Stick-out over diameter.
+pub const GULLET_LIMIT_STICK_OUT: i32 = 19;
+/// Room for the ledger of any cut of this version.
+pub const GULLET_LIMITS_MOST: usize = 19;
+
+pub(crate) fn limit_texts(limit: i32) -> (&'static CStr, &'static CStr) {
+    match limit {
+        GULLET_LIMIT_SPINDLE_SPEED_HIGHEST => (c"spindle_speed_highest", c"rev/s"),
+        GULLET_LIMIT_SPINDLE_SPEED_LOWEST => (c"spindle_speed_lowest", c"rev/s"),
+        GULLET_LIMIT_CUTTER_SPEED => (c"cutter_speed", c"rev/s"),
+        GULLET_LIMIT_CUTTING_SPEED => (c"cutting_speed", c"m/s"),
+        GULLET_LIMIT_HANDWHEEL_PACE => (c"handwheel_pace", c"m/s"),
+        GULLET_LIMIT_TABLE_FEED => (c"table_feed", c"m/s"),
+        GULLET_LIMIT_TABLE_FEED_LOWEST => (c"table_feed_lowest", c"m/s"),
+        GULLET_LIMIT_SMALLEST_CHIP => (c"smallest_chip", c"m"),
+        GULLET_LIMIT_LARGEST_CHIP => (c"largest_chip", c"m"),
+        GULLET_LIMIT_MEAN_ROUGHNESS => (c"mean_roughness", c"m"),
+        GULLET_LIMIT_POWER => (c"power", c"W"),
+        GULLET_LIMIT_TORQUE => (c"torque", c"N.m"),
+        GULLET_LIMIT_DEFLECTION => (c"deflection", c"m"),
+        GULLET_LIMIT_CLAMPING => (c"clamping", c"N"),
+        GULLET_LIMIT_FLUTE_LENGTH => (c"flute_length", c"m"),
+        GULLET_LIMIT_ROUGHING_DEPTH => (c"roughing_depth", c"m"),
+        GULLET_LIMIT_CLIMB_WITH_BACKLASH => (c"climb_with_backlash", c"m"),
+        GULLET_LIMIT_GRIP => (c"grip", c"m"),
+        GULLET_LIMIT_STICK_OUT => (c"stick_out", c"m"),
+        _ => (c"", c""),
+    }
+}
 
 /// A cut: what a person sets on the machine, and what follows from it.
 #[repr(C)]
@@ -10,10 +77,14 @@ pub struct gullet_cut {
     pub struct_size: u32,
     /// Number of limits in the ledger.
     pub limit_count: u32,
-    /// Number of doubts; gullet_last_warning_text tells them.
-    pub warning_count: u32,
-    /// Number of settings that were lowered for a limit.
-    pub adjustment_count: u32,
+    /// Doubts: 1 << GULLET_WARNING_... for each.
+    pub warning_bits: u32,
+    /// The limit nearest to its bound, one of GULLET_LIMIT_...; 0 for none.
+    pub binding_limit: i32,
+    /// The limit that holds the feed below the wanted one, one of GULLET_LIMIT_...; 0 for none.
+    pub held_by_limit: i32,
+    /// Zero.
+    pub reserved_too: i32,
     /// Spindle speed that the wanted cutting speed would need.
     pub wanted_speed_rev_per_s: f64,
     /// Spindle speed the machine really has.
@@ -84,6 +155,36 @@ pub struct gullet_cut {
     pub travel_m: f64,
     /// Time of the pass in the cut, without return and handling.
     pub time_s: f64,
+    /// Cutting speed of the tables: low end.
+    pub cutting_speed_low_m_per_s: f64,
+    /// Cutting speed of the tables: starting value.
+    pub cutting_speed_start_m_per_s: f64,
+    /// Cutting speed of the tables: high end.
+    pub cutting_speed_high_m_per_s: f64,
+    /// Feed per tooth of the tables: low end.
+    pub feed_per_tooth_low_m: f64,
+    /// Feed per tooth of the tables: starting value.
+    pub feed_per_tooth_start_m: f64,
+    /// Feed per tooth of the tables: high end.
+    pub feed_per_tooth_high_m: f64,
+    /// Mean tangential force at the settings, over the pairs of the material: low end.
+    pub force_low_n: f64,
+    /// Mean tangential force at the settings, over the pairs of the material: starting value.
+    pub force_start_n: f64,
+    /// Mean tangential force at the settings, over the pairs of the material: high end.
+    pub force_high_n: f64,
+    /// Power at the cutter at the settings, over the pairs of the material: low end.
+    pub power_low_w: f64,
+    /// Power at the cutter at the settings, over the pairs of the material: starting value.
+    pub power_start_w: f64,
+    /// Power at the cutter at the settings, over the pairs of the material: high end.
+    pub power_high_w: f64,
+    /// Time of the pass with speed and feed at the ends of the tables: low end.
+    pub time_low_s: f64,
+    /// Time of the pass with speed and feed at the ends of the tables: starting value.
+    pub time_start_s: f64,
+    /// Time of the pass with speed and feed at the ends of the tables: high end.
+    pub time_high_s: f64,
     /// 1 where handwheel_rate is known, 0 where it is not and its field is 0.
     pub handwheel_rate_known: i32,
     /// 1 where unit_power_cutting_power is known, 0 where it is not and its field is 0.
@@ -97,16 +198,18 @@ pub struct gullet_cut {
 // SAFETY: `repr(C)`, plain numbers, the size first.
 unsafe impl Sized32 for gullet_cut {
     const NAME: &'static str = "gullet_cut";
-    const FIRST: usize = 312;
+    const FIRST: usize = 440;
 }
 
 impl gullet_cut {
-    pub(crate) fn of(cut: &Cut) -> gullet_cut {
+    pub(crate) fn of(cut: &CutNumbers) -> gullet_cut {
         gullet_cut {
             struct_size: size_of::<gullet_cut>() as u32,
             limit_count: cut.ledger.len() as u32,
-            warning_count: cut.warnings.len() as u32,
-            adjustment_count: cut.adjustments.len() as u32,
+            warning_bits: cut.warnings.bits(),
+            binding_limit: cut.binding().map_or(0, |limit| limit.name as i32),
+            held_by_limit: cut.held_by.map_or(0, |limit| limit as i32),
+            reserved_too: 0,
             wanted_speed_rev_per_s: cut.settings.wanted_speed.value,
             spindle_speed_rev_per_s: cut.settings.spindle_speed.value,
             cutting_speed_m_per_s: cut.settings.cutting_speed.value,
@@ -142,6 +245,21 @@ impl gullet_cut {
             mean_roughness_m: cut.consequences.mean_roughness.map_or(0.0, |v| v.value),
             travel_m: cut.consequences.travel.value,
             time_s: cut.consequences.time.value,
+            cutting_speed_low_m_per_s: cut.spread.cutting_speed.low.value,
+            cutting_speed_start_m_per_s: cut.spread.cutting_speed.start.value,
+            cutting_speed_high_m_per_s: cut.spread.cutting_speed.high.value,
+            feed_per_tooth_low_m: cut.spread.feed_per_tooth.low.value,
+            feed_per_tooth_start_m: cut.spread.feed_per_tooth.start.value,
+            feed_per_tooth_high_m: cut.spread.feed_per_tooth.high.value,
+            force_low_n: cut.spread.force.low.value,
+            force_start_n: cut.spread.force.start.value,
+            force_high_n: cut.spread.force.high.value,
+            power_low_w: cut.spread.power.low.value,
+            power_start_w: cut.spread.power.start.value,
+            power_high_w: cut.spread.power.high.value,
+            time_low_s: cut.spread.time.low.value,
+            time_start_s: cut.spread.time.start.value,
+            time_high_s: cut.spread.time.high.value,
             handwheel_rate_known: i32::from(cut.settings.handwheel_rate.is_some()),
             unit_power_cutting_power_known: i32::from(cut.consequences.unit_power_cutting_power.is_some()),
             mean_roughness_known: i32::from(cut.consequences.mean_roughness.is_some()),
