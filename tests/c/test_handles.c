@@ -147,9 +147,13 @@ static void cuts(gullet_setup *setup)
     CHECK((status == GULLET_OK) == (cut.warning_bits == 0));
     CHECK(status == GULLET_OK || cut.warning_bits >> status == 1u || (cut.warning_bits >> status & 1u));
     CHECK(cut.cutting_speed_low_m_per_s <= cut.cutting_speed_start_m_per_s && cut.time_low_s <= cut.time_high_s);
-    pass.axial_depth_m = 0.006;
+    pass.operation = GULLET_SIDE_MILLING;
+    pass.axial_depth_m = 0.005;
+    pass.radial_depth_m = 0.001;
     reliefs(setup, &pass);
+    pass.operation = GULLET_SLOTTING;
     pass.axial_depth_m = 0.001;
+    pass.radial_depth_m = 0.0;
     CHECK(gullet_cut_json(setup, &pass, GULLET_INCH, NULL, 0, &needed) == GULLET_ERROR_BUFFER_TOO_SHORT);
     json = (char *)malloc(needed);
     CHECK(gullet_cut_json(setup, &pass, GULLET_INCH, json, needed, NULL) == status);

@@ -63,8 +63,10 @@ fn settled(body: impl FnOnce() -> Result<i32, Failure>) -> i32 {
         Ok(Ok(status)) => status,
         Ok(Err(failure)) => catch_unwind(|| failure::keep(failure)).unwrap_or(GULLET_ERROR_PANIC),
         Err(payload) => {
-            // Dropping it could panic once more.
-            core::mem::forget(payload);
+            // Dropping it may panic once more, and what that leaves is let go.
+            if let Err(second) = catch_unwind(AssertUnwindSafe(|| drop(payload))) {
+                core::mem::forget(second);
+            }
             GULLET_ERROR_PANIC
         }
     }
