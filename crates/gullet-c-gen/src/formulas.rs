@@ -3,7 +3,6 @@
 use crate::unit::{named, suffix};
 use crate::{HEAD, Outcome};
 use gullet::formula::{Formula, catalogue};
-use std::collections::BTreeMap;
 
 /// Words that cannot name an argument in C, C++ or Rust and stand in the catalogue, if any.
 const RESERVED: &[&str] = &[
@@ -115,18 +114,33 @@ pub unsafe extern "C" fn gullet_{name}_array(
     ))
 }
 
-/// The text of each topic's file.
-pub fn rust() -> Outcome<BTreeMap<String, String>> {
-    let mut files: BTreeMap<String, String> = BTreeMap::new();
+/// Lines after which a topic goes on in another file.
+const MOST_LINES: usize = 400;
+
+/// Name and text of each file, in the catalogue's order: one a topic, or more for a long one.
+pub fn rust() -> Outcome<Vec<(String, String)>> {
+    let mut files: Vec<(String, String)> = Vec::new();
+    let mut topic = "";
+    let mut parts = 0;
     for formula in catalogue() {
-        let topic = formula.topic;
-        let file = files.entry(topic.to_owned()).or_insert_with(|| {
-            format!(
-                "{HEAD}use super::status::gullet_status;\nuse crate::formula::{{array, scalar}};\n\
-                use gullet::formula::{topic}::*;\n"
-            )
-        });
-        *file += &function(formula)?;
+        let full = files
+            .last()
+            .is_none_or(|(_, text)| text.lines().count() > MOST_LINES);
+        if formula.topic != topic || full {
+            parts = if formula.topic == topic { parts + 1 } else { 1 };
+            topic = formula.topic;
+            let number = if parts == 1 { String::new() } else { format!("_{parts}") };
+            files.push((
+                format!("formulas_{topic}{number}.rs"),
+                format!(
+                    "{HEAD}use super::status::gullet_status;\nuse crate::formula::{{array, scalar}};\n\
+                    use gullet::formula::{topic}::*;\n"
+                ),
+            ));
+        }
+        if let Some((_, text)) = files.last_mut() {
+            *text += &function(formula)?;
+        }
     }
     Ok(files)
 }

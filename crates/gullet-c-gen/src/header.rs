@@ -88,15 +88,11 @@ pub fn text(root: &Path) -> Outcome<String> {
     };
     let mut builder = Builder::new().with_config(config);
     let source = root.join("src");
-    let topics: Vec<String> =
-        gullet::formula::catalogue().fold(Vec::new(), |mut topics, formula| {
-            let file = format!("generated/formulas_{}.rs", formula.topic);
-            if !topics.contains(&file) {
-                topics.push(file);
-            }
-            topics
-        });
-    for file in FILES.iter().map(|file| (*file).to_owned()).chain(topics) {
+    let formulas = crate::formulas::rust()?;
+    let formulas = formulas
+        .iter()
+        .map(|(name, _)| format!("generated/{name}"));
+    for file in FILES.iter().map(|file| (*file).to_owned()).chain(formulas) {
         builder = builder.with_src(source.join(file));
     }
     let bindings = builder.generate().map_err(|error| error.to_string())?;

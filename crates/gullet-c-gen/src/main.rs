@@ -39,9 +39,7 @@ fn rust_files() -> Outcome<BTreeMap<String, String>> {
     files.insert("status.rs".to_owned(), status::rust()?);
     files.insert("parts.rs".to_owned(), parts::rust()?);
     files.insert("records.rs".to_owned(), records::rust()?);
-    for (topic, text) in formulas::rust()? {
-        files.insert(format!("formulas_{topic}.rs"), text);
-    }
+    files.extend(formulas::rust()?);
     let modules: String = files
         .keys()
         .map(|name| format!("pub(crate) mod {};\n", name.trim_end_matches(".rs")))

@@ -170,8 +170,8 @@ pub struct gullet_cut {{
     pub binding_limit: i32,
     /// The limit that holds the feed below the wanted one, one of GULLET_LIMIT_...; 0 for none.
     pub held_by_limit: i32,
-    /// Zero.
-    pub reserved_too: i32,
+    /// Number of limits that are exceeded; some only where loads lower nothing.
+    pub exceeded_count: u32,
 {fields}}}
 
 // SAFETY: `repr(C)`, plain numbers, the size first.
@@ -188,7 +188,7 @@ impl gullet_cut {{
             warning_bits: cut.warnings.bits(),
             binding_limit: cut.binding().map_or(0, |limit| limit.name as i32),
             held_by_limit: cut.held_by.map_or(0, |limit| limit as i32),
-            reserved_too: 0,
+            exceeded_count: cut.ledger.iter().filter(|limit| limit.exceeded()).count() as u32,
 {values}        }}
     }}
 }}

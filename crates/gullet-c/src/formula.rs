@@ -167,7 +167,7 @@ pub unsafe extern "C" fn gullet_evaluate_columns(
     columns: *const gullet_column,
     column_count: usize,
     result_si_out: *mut f64,
-    status_out: *mut i32,
+    status_out: *mut gullet_status,
 ) -> gullet_status {
     guard(|| {
         // SAFETY: the caller's promise in the header.

@@ -13,7 +13,7 @@ pub struct gullet_problem {
     /// sizeof(gullet_problem); set by gullet_problem_init().
     pub struct_size: u32,
     /// Status of the problem; the first problem's is what the call returned.
-    pub status: i32,
+    pub status: gullet_status,
     /// Name of the argument, key or column, without the suffix of its unit; a path such as
     /// cutter.teeth in a job file.
     pub parameter: *const c_char,
@@ -35,7 +35,7 @@ unsafe impl Sized32 for gullet_problem {
 
 /// Name of a status, such as "out_of_range"; "unknown" for a number that is none. Static.
 #[unsafe(no_mangle)]
-pub extern "C" fn gullet_status_name(status: i32) -> *const c_char {
+pub extern "C" fn gullet_status_name(status: gullet_status) -> *const c_char {
     status_name(status).as_ptr()
 }
 
