@@ -264,19 +264,21 @@ impl MillingStudy<'_> {
     fn row(&self, group: &Group, inputs: &Inputs) -> Result<Settled, (Code, Option<LimitName>)> {
         let bad = |code| (code, None);
         let mut base = group.base_of(inputs);
-        // The count of teeth must be one before it can stand in a cutter.
+        // What is no count cannot stand in a cutter: 0 takes its place among the problems.
         let teeth = inputs.teeth.value;
-        if teeth.is_finite() && teeth >= 0.0 && teeth <= 1e9 && teeth.fract() != 0.0 {
-            return Err(bad(Code::NotWhole));
-        }
-        if !teeth.is_finite() {
-            base.cutter.teeth = 1;
+        let no_count = if !teeth.is_finite() {
+            Some(Code::NotFinite)
+        } else if teeth.fract() != 0.0 {
+            Some(Code::NotWhole)
+        } else {
+            None
+        };
+        if no_count.is_some() {
+            base.cutter.teeth = 0;
         }
         if let Some(problem) = self.first_problem(&base) {
-            return Err(bad(problem.code));
-        }
-        if !teeth.is_finite() {
-            return Err(bad(Code::NotFinite));
+            let code = no_count.filter(|_| problem.parameter == "cutter.teeth");
+            return Err(bad(code.unwrap_or(problem.code)));
         }
         if !group.grounds.answers(inputs) {
             return Err(bad(Code::NoData));
@@ -485,18 +487,19 @@ fn feeds(kinds: &Kinds, machine: &Machine, block: &mut Block) {
             Lowering::Allowed,
             None,
         );
-        block.candidate.set(lane, candidate);
+        block.unsnapped.set(lane, candidate);
         block.wanted_feed[lane] =
             rotation::table_feed::value(candidate.feed, inputs.teeth, candidate.speed).value;
     }
     feeds_at_or_below(machine, &block.wanted_feed, &mut block.machine_feed);
     for lane in 0..LANES {
-        let candidate = block.candidate.get(lane);
+        let candidate = block.unsnapped.get(lane);
         let teeth = si(block.inputs.teeth[lane]);
         let real = block.machine_feed[lane];
         let snapped = settle::steps_down(si(real), si(block.wanted_feed[lane]));
         let feed = rotation::feed_per_tooth::value(si(real), teeth, candidate.speed);
         let at_step = settle::snap(candidate, feed);
+        block.candidate.wanted[lane] = candidate.wanted.value;
         block.candidate.feed[lane] = if snapped {
             at_step.feed.value
         } else {
@@ -525,7 +528,7 @@ fn slow_down(machine: &Machine, block: &mut Block, count: usize) -> bool {
         if !settle::too_thin(real, smallest) {
             continue;
         }
-        let candidate = block.candidate.get(lane);
+        let candidate = block.unsnapped.get(lane);
         match settle::slower(machine, &candidate, real, smallest) {
             Some(slower) => {
                 block.candidate.speed[lane] = slower.value;

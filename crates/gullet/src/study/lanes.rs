@@ -20,6 +20,8 @@ pub(super) struct Block {
     pub fast: Lanes,
     pub real: Lanes,
     pub geometry: GeometryBlock,
+    /// Before and after the machine's feed is looked at.
+    pub unsnapped: CandidateBlock,
     pub candidate: CandidateBlock,
     /// The table feed wanted, and the machine's at or below it; NaN below its lowest.
     pub wanted_feed: Lanes,
@@ -45,6 +47,7 @@ impl Block {
             fast: zeros,
             real: zeros,
             geometry: GeometryBlock::every(0.0),
+            unsnapped: CandidateBlock::every(0.0),
             candidate: CandidateBlock::every(0.0),
             wanted_feed: zeros,
             machine_feed: zeros,
