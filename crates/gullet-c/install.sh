@@ -29,17 +29,7 @@ strip --strip-unneeded "$shared"
 ln -sf "libgullet.so.$version" "$prefix/lib/libgullet.so.$abi"
 ln -sf "libgullet.so.$abi" "$prefix/lib/libgullet.so"
 
-# One object that shows nothing but gullet_ names, so that two such libraries can be linked into one
-# program; then its debug information goes.
-work=$(mktemp -d)
-trap 'rm -rf "$work"' EXIT
-undefined=$(sed 's/^/-u /' "$here/exports.txt" | tr '\n' ' ')
-# shellcheck disable=SC2086
-ld -r -o "$work/gullet.o" $undefined "$target/c/libgullet_c.a"
-# Bitcode of the compiler's own library makes plugins of ar and nm stumble.
-objcopy --strip-debug -R .llvmbc -R .llvmcmd --wildcard --keep-global-symbol='gullet_*' "$work/gullet.o"
-rm -f "$prefix/lib/libgullet.a"
-ar rcs "$prefix/lib/libgullet.a" "$work/gullet.o"
+"$here/package/hide.sh" "$target/c/libgullet_c.a" "$here/exports.txt" "$prefix/lib/libgullet.a"
 
 fill() {
     sed -e "s/@VERSION@/$version/g" -e "s/@ABI@/$abi/g" -e "s/@MAJOR@/$major/g" \

@@ -116,6 +116,11 @@ run "$work/handles" "$job"
 run "$work/parity" "$work/formulas" "$work/cuts" 10000
 run "$work/cases" "$root" reference-data/cases/*.csv
 run "$work/panic"
+# Once more out of an archive as it is installed, whose names are hidden.
+{ cat "$crate/exports.txt"; echo gullet_provoke_panic; } > "$work/provoke.txt"
+"$crate/package/hide.sh" "$target/c/examples/libprovoke.a" "$work/provoke.txt" "$work/libprovoke.a"
+gcc -std=c11 $warn -I"$crate/include" "$tests/test_panic.c" "$work/libprovoke.a" $libraries -o "$work/hidden_panic"
+run "$work/hidden_panic"
 run "$work/dlopen" "$shared"
 if has localedef && mkdir -p "$work/locale" && { [ -d "$work/locale/de_DE.UTF-8" ] \
     || localedef -i de_DE -f UTF-8 "$work/locale/de_DE.UTF-8" > /dev/null 2>&1; }; then
@@ -136,6 +141,10 @@ check "the installed library exports the listed names" sh -c "nm -D --defined-on
 check "the installed archive shows the listed names" sh -c "nm -g --defined-only '$prefix/lib/libgullet.a' \
     | awk 'NF == 3 {print \$3}' | sort | diff '$crate/exports.txt' -"
 check "the soname is that of the ABI" sh -c "readelf -d '$prefix/lib/libgullet.so' | grep -F '[libgullet.so.0]'"
+build "$work/elsewhere" handles "$prefix/lib/libgullet.a"
+run "$work/elsewhere/handles" "$job"
+build "$work/elsewhere" pitfalls "$prefix/lib/libgullet.so" -Wl,-rpath,"$prefix/lib"
+run "$work/elsewhere/pitfalls"
 mkdir -p "$work/source"
 cp "$crate"/examples/*.c "$crate/examples/CMakeLists.txt" "$work/source"
 cp "$tests/example.py" "$work/source"

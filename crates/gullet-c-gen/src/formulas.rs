@@ -129,7 +129,11 @@ pub fn rust() -> Outcome<Vec<(String, String)>> {
         if formula.topic != topic || full {
             parts = if formula.topic == topic { parts + 1 } else { 1 };
             topic = formula.topic;
-            let number = if parts == 1 { String::new() } else { format!("_{parts}") };
+            let number = if parts == 1 {
+                String::new()
+            } else {
+                format!("_{parts}")
+            };
             files.push((
                 format!("formulas_{topic}{number}.rs"),
                 format!(

@@ -89,9 +89,7 @@ pub fn text(root: &Path) -> Outcome<String> {
     let mut builder = Builder::new().with_config(config);
     let source = root.join("src");
     let formulas = crate::formulas::rust()?;
-    let formulas = formulas
-        .iter()
-        .map(|(name, _)| format!("generated/{name}"));
+    let formulas = formulas.iter().map(|(name, _)| format!("generated/{name}"));
     for file in FILES.iter().map(|file| (*file).to_owned()).chain(formulas) {
         builder = builder.with_src(source.join(file));
     }

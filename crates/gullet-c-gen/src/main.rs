@@ -4,6 +4,8 @@
 //! `gullet-c-gen` writes; `gullet-c-gen --check` says what it would change, and changes nothing;
 //! `gullet-c-gen --test-table FILE` writes a C table of all formulas for the tests.
 
+#![forbid(unsafe_code)]
+
 mod formulas;
 mod header;
 mod parts;

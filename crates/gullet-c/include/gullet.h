@@ -484,7 +484,7 @@ typedef struct gullet_problem {
   /**
    * Status of the problem; the first problem's is what the call returned.
    */
-  int32_t status;
+  gullet_status status;
   /**
    * Name of the argument, key or column, without the suffix of its unit; a path such as
    * cutter.teeth in a job file.
@@ -625,9 +625,9 @@ typedef struct gullet_cut {
    */
   int32_t held_by_limit;
   /**
-   * Zero.
+   * Number of limits that are exceeded; some only where loads lower nothing.
    */
-  int32_t reserved_too;
+  uint32_t exceeded_count;
   /**
    * Spindle speed that the wanted cutting speed would need.
    */
@@ -1023,7 +1023,7 @@ uint32_t gullet_version_number(void);
 /**
  * Name of a status, such as "out_of_range"; "unknown" for a number that is none. Static.
  */
-const char *gullet_status_name(int32_t status);
+const char *gullet_status_name(gullet_status status);
 
 /**
  * The last failure of this thread in words, a line a problem; empty before the first one. Read it
@@ -1127,7 +1127,7 @@ gullet_status gullet_evaluate_columns(const char *formula_name,
                                       const struct gullet_column *columns,
                                       size_t column_count,
                                       double *result_si_out,
-                                      int32_t *status_out);
+                                      gullet_status *status_out);
 
 /**
  * A formula worked through with numbers, in one line: equation, numbers with units, result, in

@@ -83,8 +83,8 @@ pub struct gullet_cut {
     pub binding_limit: i32,
     /// The limit that holds the feed below the wanted one, one of GULLET_LIMIT_...; 0 for none.
     pub held_by_limit: i32,
-    /// Zero.
-    pub reserved_too: i32,
+    /// Number of limits that are exceeded; some only where loads lower nothing.
+    pub exceeded_count: u32,
     /// Spindle speed that the wanted cutting speed would need.
     pub wanted_speed_rev_per_s: f64,
     /// Spindle speed the machine really has.
@@ -209,7 +209,7 @@ impl gullet_cut {
             warning_bits: cut.warnings.bits(),
             binding_limit: cut.binding().map_or(0, |limit| limit.name as i32),
             held_by_limit: cut.held_by.map_or(0, |limit| limit as i32),
-            reserved_too: 0,
+            exceeded_count: cut.ledger.iter().filter(|limit| limit.exceeded()).count() as u32,
             wanted_speed_rev_per_s: cut.settings.wanted_speed.value,
             spindle_speed_rev_per_s: cut.settings.spindle_speed.value,
             cutting_speed_m_per_s: cut.settings.cutting_speed.value,
