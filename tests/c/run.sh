@@ -107,12 +107,13 @@ build() {
     gcc -std=c11 $warn -O1 -g "$@" -I"$crate/include" -I"$tests" "$source" "$work/formula_table.c" \
         "$lib" $libraries -o "$out/$name"
 }
-for name in pitfalls handles host parity cases planted; do build "$work" $name "$archive"; done
+for name in pitfalls handles host threads parity cases planted; do build "$work" $name "$archive"; done
 gcc -std=c11 $warn -I"$crate/include" "$tests/test_panic.c" -o "$work/panic" \
     "$target/c/examples/libprovoke.so" -Wl,-rpath,"$target/c/examples" -lm
 gcc -std=c11 $warn "$tests/test_dlopen.c" -o "$work/dlopen" -ldl
 run "$work/pitfalls"
 run "$work/handles" "$job"
+run "$work/threads" "$job"
 run "$work/parity" "$work/formulas" "$work/cuts" 10000
 run "$work/cases" "$root" reference-data/cases/*.csv
 run "$work/panic"
@@ -221,6 +222,8 @@ if has valgrind; then
         check "valgrind: ${line%% *}" $grind "$work/"$line
     done
     check "valgrind: a panic" $grind "$work/panic"
+    check "helgrind: threads" valgrind -q --tool=helgrind --error-exitcode=9 "$work/threads" "$job"
+    check "helgrind finds a planted race" sh -c "valgrind -q --tool=helgrind --error-exitcode=9 '$work/threads' '$job' race; [ \$? -eq 9 ]"
     check "valgrind: no planted fault" $grind "$work/planted" 0
     for fault in 1 2 3 4 5 6 7; do
         check "valgrind finds planted fault $fault" sh -c "$grind '$work/planted' $fault; [ \$? -eq 9 ]"

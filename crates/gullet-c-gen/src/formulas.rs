@@ -1,5 +1,6 @@
 //! The typed functions, two a formula of the catalogue: one value, and arrays.
 
+use crate::header::LINE;
 use crate::unit::{named, suffix};
 use crate::{HEAD, Outcome};
 use gullet::formula::{Formula, catalogue};
@@ -40,6 +41,27 @@ pub fn result(formula: &Formula) -> Outcome<String> {
     Ok(format!("{}_out", named(formula.name, formula.result)?))
 }
 
+/// A line in several where it is too long for the header; what follows the first is set in.
+fn wrapped(line: &str) -> Vec<String> {
+    let (indent, _) = line.split_at(line.len() - line.trim_start().len());
+    let mut lines = Vec::new();
+    let mut current = indent.to_owned();
+    for word in line.split_whitespace() {
+        let empty = current.trim().is_empty();
+        if !empty && current.len() + word.len() + 4 > LINE {
+            lines.push(core::mem::replace(
+                &mut current,
+                format!("{indent}    {word}"),
+            ));
+        } else {
+            current += if empty { "" } else { " " };
+            current += word;
+        }
+    }
+    lines.push(current);
+    lines
+}
+
 fn function(formula: &Formula) -> Outcome<String> {
     let name = formula.name;
     let result = result(formula)?;
@@ -73,12 +95,8 @@ fn function(formula: &Formula) -> Outcome<String> {
     // What stands between the signs of a comment must not end it.
     let doc: String = doc
         .iter()
-        .map(|line| {
-            format!("/// {}", line.replace("*/", "* /"))
-                .trim_end()
-                .to_owned()
-                + "\n"
-        })
+        .flat_map(|line| wrapped(&line.replace("*/", "* /")))
+        .map(|line| format!("/// {line}").trim_end().to_owned() + "\n")
         .collect();
     let each = |form: &dyn Fn(&str) -> String| -> String {
         arguments

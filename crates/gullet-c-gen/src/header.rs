@@ -14,6 +14,9 @@ const INITIALISERS: &[&str] = &[
     "gullet_planned_pass",
 ];
 
+/// Longest line, where words allow it.
+pub const LINE: usize = 100;
+
 /// Files in the order of the header.
 const FILES: &[&str] = &[
     "generated/status.rs",
@@ -83,7 +86,7 @@ pub fn text(root: &Path) -> Outcome<String> {
         after_includes: Some(versions()),
         // The guard of cbindgen would end before this.
         trailer: Some(initialisers() + "#endif /* GULLET_H */"),
-        line_length: 100,
+        line_length: LINE,
         ..Config::default()
     };
     let mut builder = Builder::new().with_config(config);
@@ -97,9 +100,38 @@ pub fn text(root: &Path) -> Outcome<String> {
     let mut bytes = Vec::new();
     bindings.write(&mut bytes);
     let text = String::from_utf8(bytes).map_err(|error| error.to_string())?;
-    // cbindgen leaves blanks at the ends of lines.
+    Ok(tidy(&text))
+}
+
+/// The header without blanks at the ends of lines, with comments of one line in one line and
+/// negative numbers in parentheses.
+fn tidy(text: &str) -> String {
     let lines: Vec<&str> = text.lines().map(str::trim_end).collect();
-    Ok(lines.join("\n") + "\n")
+    let mut tidied = String::new();
+    let mut at = 0;
+    while let Some(line) = lines.get(at) {
+        let indent = line.len() - line.trim_start().len();
+        let alone = match (lines.get(at + 1), lines.get(at + 2)) {
+            (Some(said), Some(end)) if line.trim() == "/**" && end.trim() == "*/" => {
+                said.trim_start().strip_prefix("* ")
+            }
+            _ => None,
+        };
+        if let Some(said) = alone.filter(|said| indent + said.len() + 7 <= LINE) {
+            tidied += &format!("{}/** {said} */", " ".repeat(indent));
+            at += 2;
+        } else if let Some((name, number)) = line
+            .split_once(" -")
+            .filter(|_| line.starts_with("#define"))
+        {
+            tidied += &format!("{name} (-{number})");
+        } else {
+            tidied += line;
+        }
+        tidied.push('\n');
+        at += 1;
+    }
+    tidied
 }
 
 fn comment(text: &str) -> String {

@@ -13,8 +13,11 @@ use gullet::formula::cost::*;
 /// machine_rate_money_per_s: C_m, machine and operator, money per time [money/s]; machine_rate > 0.
 /// minimum_cost_life_s_out: T_c [s].
 /// Valid for: v_c T^n = C; the edge cuts during all of the cutting time; no other limit binds.
-/// Source: derived: least cost over the cutting speed; A. Ghosh, A.K. Mallik, Manufacturing Science, 2nd ed., Ex. 4.26 p.268 (the method, seen in a companion).
-/// Example: taylor_exponent=0.25; change_time=2 min; edge_cost=2.50; machine_rate=0.15 money/min => 56 min (identity: 3 (2 + 16.6667) min, inputs of A. Ghosh, A.K. Mallik, Manufacturing Science, Ex. 4.26 p.268).
+/// Source: derived: least cost over the cutting speed; A. Ghosh, A.K. Mallik, Manufacturing Science,
+///     2nd ed., Ex. 4.26 p.268 (the method, seen in a companion).
+/// Example: taylor_exponent=0.25; change_time=2 min; edge_cost=2.50; machine_rate=0.15 money/min =>
+///     56 min (identity: 3 (2 + 16.6667) min, inputs of A. Ghosh, A.K. Mallik, Manufacturing
+///     Science, Ex. 4.26 p.268).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_minimum_cost_life(
     taylor_exponent: f64,
@@ -50,7 +53,8 @@ pub unsafe extern "C" fn gullet_minimum_cost_life_array(
 /// change_time_s: t_ch, time of one tool change [s]; change_time >= 0.
 /// maximum_production_life_s_out: T_p [s].
 /// Valid for: v_c T^n = C; the edge cuts during all of the cutting time; no other limit binds.
-/// Source: derived: least time over the cutting speed; A. Ghosh, A.K. Mallik, Manufacturing Science, 2nd ed., Ex. 4.28 p.271 (the method, seen in a companion).
+/// Source: derived: least time over the cutting speed; A. Ghosh, A.K. Mallik, Manufacturing Science,
+///     2nd ed., Ex. 4.28 p.271 (the method, seen in a companion).
 /// Example: taylor_exponent=0.25; change_time=2 min => 6 min (identity: 3 x 2 min).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_maximum_production_life(
@@ -87,8 +91,11 @@ pub unsafe extern "C" fn gullet_maximum_production_life_array(
 /// change_time*machine_rate + edge_cost > 0: a change that costs nothing has no best speed.
 /// minimum_cost_speed_m_per_s_out: v_c [m/s].
 /// Valid for: v_c T^n = C; the edge cuts during all of the cutting time; no other limit binds.
-/// Source: derived: least cost over the cutting speed; example: A. Ghosh, A.K. Mallik, Manufacturing Science, 2nd ed., Ex. 4.26 p.268, seen in a companion.
-/// Example: taylor_speed=75 m/min; taylor_exponent=0.25; change_time=2 min; edge_cost=2.50; machine_rate=0.15 money/min => 27.42 m/min (A. Ghosh, A.K. Mallik, Manufacturing Science, 2nd ed., Ex. 4.26 p.268, seen in a companion).
+/// Source: derived: least cost over the cutting speed; example: A. Ghosh, A.K. Mallik, Manufacturing
+///     Science, 2nd ed., Ex. 4.26 p.268, seen in a companion.
+/// Example: taylor_speed=75 m/min; taylor_exponent=0.25; change_time=2 min; edge_cost=2.50;
+///     machine_rate=0.15 money/min => 27.42 m/min (A. Ghosh, A.K. Mallik, Manufacturing Science, 2nd
+///     ed., Ex. 4.26 p.268, seen in a companion).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_minimum_cost_speed(
     taylor_speed_m_per_s: f64,
@@ -127,8 +134,10 @@ pub unsafe extern "C" fn gullet_minimum_cost_speed_array(
 /// change_time_s: t_ch, time of one tool change [s]; change_time > 0.
 /// maximum_production_speed_m_per_s_out: v_c [m/s].
 /// Valid for: v_c T^n = C; the edge cuts during all of the cutting time; no other limit binds.
-/// Source: derived: least time over the cutting speed; example: A. Ghosh, A.K. Mallik, Manufacturing Science, 2nd ed., Ex. 4.28 p.271, seen in a companion.
-/// Example: taylor_speed=75 m/min; taylor_exponent=0.25; change_time=2 min => 47.92 m/min (A. Ghosh, A.K. Mallik, Manufacturing Science, 2nd ed., Ex. 4.28 p.271, seen in a companion).
+/// Source: derived: least time over the cutting speed; example: A. Ghosh, A.K. Mallik, Manufacturing
+///     Science, 2nd ed., Ex. 4.28 p.271, seen in a companion.
+/// Example: taylor_speed=75 m/min; taylor_exponent=0.25; change_time=2 min => 47.92 m/min (A. Ghosh,
+///     A.K. Mallik, Manufacturing Science, 2nd ed., Ex. 4.28 p.271, seen in a companion).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_maximum_production_speed(
     taylor_speed_m_per_s: f64,
@@ -166,8 +175,10 @@ pub unsafe extern "C" fn gullet_maximum_production_speed_array(
 /// machine_rate_money_per_s: C_m, machine and operator, money per time [money/s]; machine_rate >= 0.
 /// unit_cost_money_out: K [-].
 /// Valid for: without material and set-up; mean over many parts, edges changed also within a part.
-/// Source: definition of the machining cost; A. Ghosh, A.K. Mallik, Manufacturing Science, 2nd ed., Ex. 4.27 p.269 (the method, seen in a companion).
-/// Example: handling_time=2 min; cutting_time=5 min; change_time=3 min; tool_life=50 min; edge_cost=4; machine_rate=60 money/h => 7.7 (identity: 2 + 5 + 3/10 and 4/10).
+/// Source: definition of the machining cost; A. Ghosh, A.K. Mallik, Manufacturing Science, 2nd ed.,
+///     Ex. 4.27 p.269 (the method, seen in a companion).
+/// Example: handling_time=2 min; cutting_time=5 min; change_time=3 min; tool_life=50 min;
+///     edge_cost=4; machine_rate=60 money/h => 7.7 (identity: 2 + 5 + 3/10 and 4/10).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_unit_cost(
     handling_time_s: f64,
@@ -210,9 +221,13 @@ pub unsafe extern "C" fn gullet_unit_cost_array(
 /// edge_cost_money: C_e, cost of one cutting edge [-]; edge_cost >= 0.
 /// machine_rate_money_per_s: C_m, machine and operator, money per time [money/s]; machine_rate >= 0.
 /// unit_cost_whole_parts_money_out: K [-].
-/// Valid for: without material and set-up; m whole parts an edge, T/t_c within 1e-9, relative, below a whole number counts as that number.
-/// Source: definition of the machining cost; M.P. Groover, Fundamentals of Modern Manufacturing, 3rd ed., ch. 24 (the method, from memory).
-/// Example: handling_time=2 min; cutting_time=5 min; change_time=3 min; tool_life=49.9 min; edge_cost=4; machine_rate=60 money/h => 7.77777777778 (identity: 9 whole parts an edge, 7 + 3/9 + 4/9).
+/// Valid for: without material and set-up; m whole parts an edge, T/t_c within 1e-9, relative, below
+///     a whole number counts as that number.
+/// Source: definition of the machining cost; M.P. Groover, Fundamentals of Modern Manufacturing, 3rd
+///     ed., ch. 24 (the method, from memory).
+/// Example: handling_time=2 min; cutting_time=5 min; change_time=3 min; tool_life=49.9 min;
+///     edge_cost=4; machine_rate=60 money/h => 7.77777777778 (identity: 9 whole parts an edge, 7 +
+///     3/9 + 4/9).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_unit_cost_whole_parts(
     handling_time_s: f64,
@@ -253,8 +268,11 @@ pub unsafe extern "C" fn gullet_unit_cost_whole_parts_array(
 /// lot_size: N, parts in the lot [-]; lot_size >= 1.
 /// lot_time_s_out: t [s].
 /// Valid for: one set-up; the same time for each part.
-/// Source: definition; example: P.F. Ostwald, T.S. McLaren, Cost Analysis and Estimating for Engineering and Management, ch. 7 no. 7.1, seen.
-/// Example: setup_time=1.5 h; cycle_time=0.50 min; lot_size=75 => 2.125 h (P.F. Ostwald, T.S. McLaren, Cost Analysis and Estimating for Engineering and Management, 1st ed., ch. 7 no. 7.1, seen).
+/// Source: definition; example: P.F. Ostwald, T.S. McLaren, Cost Analysis and Estimating for
+///     Engineering and Management, ch. 7 no. 7.1, seen.
+/// Example: setup_time=1.5 h; cycle_time=0.50 min; lot_size=75 => 2.125 h (P.F. Ostwald, T.S.
+///     McLaren, Cost Analysis and Estimating for Engineering and Management, 1st ed., ch. 7 no. 7.1,
+///     seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_lot_time(
     setup_time_s: f64,

@@ -9,10 +9,14 @@ use gullet::formula::diameter::*;
 ///
 /// diameter_m: D, diameter of the ball [m]; diameter > 0.
 /// axial_depth_m: a_p, depth of cut along the surface normal [m]; axial_depth >= 0.
-/// tilt_angle_rad: beta, tilt between the tool axis and the surface normal [rad]; 0 deg <= tilt_angle <= 90 deg.
+/// tilt_angle_rad: beta, tilt between the tool axis and the surface normal [rad]; 0 deg <=
+///     tilt_angle <= 90 deg.
 /// ball_effective_diameter_m_out: D_eff [m].
-/// Valid for: the full diameter once a_p reaches D/2 or the angle reaches 90 deg; at beta = 0 the tool axis is the normal, the value is 2 sqrt(a_p (D - a_p)), and the centre stands still and rubs.
-/// Source: derived: circle of latitude on a sphere; formula without tilt seen in public teaching material, with tilt from memory, both checked by geometry.
+/// Valid for: the full diameter once a_p reaches D/2 or the angle reaches 90 deg; at beta = 0 the
+///     tool axis is the normal, the value is 2 sqrt(a_p (D - a_p)), and the centre stands still and
+///     rubs.
+/// Source: derived: circle of latitude on a sphere; formula without tilt seen in public teaching
+///     material, with tilt from memory, both checked by geometry.
 /// Example: diameter=10 mm; axial_depth=0.2 mm; tilt_angle=15 deg => 5.18925515 mm (identity).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_ball_effective_diameter(
@@ -47,7 +51,8 @@ pub unsafe extern "C" fn gullet_ball_effective_diameter_array(
 /// corner_radius_m: r, corner radius [m]; 0 <= corner_radius <= diameter/2.
 /// axial_depth_m: a_p, depth of cut along the axis [m]; axial_depth >= 0.
 /// corner_radius_effective_diameter_m_out: D_eff [m].
-/// Valid for: tool axis along the surface normal; the full diameter once a_p reaches the corner radius.
+/// Valid for: tool axis along the surface normal; the full diameter once a_p reaches the corner
+///     radius.
 /// Source: derived: circle on a torus; a ball nose at r = D/2, a round insert at IC = 2 r.
 /// Example: diameter=12 mm; corner_radius=2 mm; axial_depth=0.5 mm => 10.6457513 mm (identity).
 #[unsafe(no_mangle)]
@@ -81,7 +86,8 @@ pub unsafe extern "C" fn gullet_corner_radius_effective_diameter_array(
 ///
 /// tip_diameter_m: D_c, diameter at the bottom of the edge [m]; tip_diameter >= 0.
 /// axial_depth_m: a_p, depth of cut along the axis [m]; axial_depth >= 0.
-/// cutting_edge_angle_rad: kappa_r, tool cutting-edge angle [rad]; 0 deg < cutting_edge_angle <= 90 deg.
+/// cutting_edge_angle_rad: kappa_r, tool cutting-edge angle [rad]; 0 deg < cutting_edge_angle <= 90
+///     deg.
 /// face_mill_outer_diameter_m_out: D_max [m].
 /// Valid for: depth within the height of the edge; a tip diameter of 0 is a pointed chamfer tool.
 /// Source: derived: right triangle.
@@ -115,12 +121,14 @@ pub unsafe extern "C" fn gullet_face_mill_outer_diameter_array(
 ///
 ///     D_m = D - a_p
 ///
-/// outer_diameter_m: D, larger diameter of the cut: the stock in turning, the finished bore in boring [m]; outer_diameter > 0.
+/// outer_diameter_m: D, larger diameter of the cut: the stock in turning, the finished bore in
+///     boring [m]; outer_diameter > 0.
 /// depth_of_cut_m: a_p, depth of cut, on the radius [m]; 0 <= depth_of_cut <= outer_diameter/2.
 /// turning_mean_diameter_m_out: D_m [m].
 /// Valid for: half-way between the diameters before and after the cut.
 /// Source: derived: (D + (D - 2 a_p))/2.
-/// Example: outer_diameter=50 mm; depth_of_cut=2.5 mm => 47.5 mm (identity: half-way between 50 and 45).
+/// Example: outer_diameter=50 mm; depth_of_cut=2.5 mm => 47.5 mm (identity: half-way between 50 and
+///     45).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_turning_mean_diameter(
     outer_diameter_m: f64,

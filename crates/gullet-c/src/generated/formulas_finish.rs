@@ -10,7 +10,9 @@ use gullet::formula::finish::*;
 /// feed_per_rev_m: f, feed per revolution [m]; 0 <= feed_per_rev <= 2*nose_radius.
 /// nose_radius_m: r, nose radius [m]; nose_radius > 0.
 /// turning_peak_to_valley_m_out: R_t [m].
-/// Valid for: the nose alone cuts the profile; parabola for the exact r - sqrt(r^2 - f^2/4): 1.6 % low at f = r/2, 6.7 % low at f = r; real surfaces are rougher (built-up edge, wear, vibration).
+/// Valid for: the nose alone cuts the profile; parabola for the exact r - sqrt(r^2 - f^2/4): 1.6 %
+///     low at f = r/2, 6.7 % low at f = r; real surfaces are rougher (built-up edge, wear,
+///     vibration).
 /// Source: geometry of the feed marks, derived; textbooks of metal cutting from memory.
 /// Example: feed_per_rev=0.2 mm; nose_radius=0.8 mm => 6.25 um (identity: 0.04/6.4 mm).
 #[unsafe(no_mangle)]
@@ -43,9 +45,12 @@ pub unsafe extern "C" fn gullet_turning_peak_to_valley_array(
 /// feed_per_rev_m: f, feed per revolution [m]; 0 <= feed_per_rev <= 2*nose_radius.
 /// nose_radius_m: r, nose radius [m]; nose_radius > 0.
 /// turning_mean_roughness_m_out: R_a [m].
-/// Valid for: arithmetic mean deviation of the parabolic profile, the nose alone cutting; the shop form f^2/(32 r) is 2.6 % lower; real roughness is 1.5 to 3 times the ideal (common practice).
-/// Source: derived: mean deviation of a parabola; constant 0.0321 in a metal-cutting textbook companion file, seen.
-/// Example: feed_per_rev=0.2 mm; nose_radius=0.8 mm => 1.60375075 um (identity: 0.0320750 x 0.04/0.8 mm).
+/// Valid for: arithmetic mean deviation of the parabolic profile, the nose alone cutting; the shop
+///     form f^2/(32 r) is 2.6 % lower; real roughness is 1.5 to 3 times the ideal (common practice).
+/// Source: derived: mean deviation of a parabola; constant 0.0321 in a metal-cutting textbook
+///     companion file, seen.
+/// Example: feed_per_rev=0.2 mm; nose_radius=0.8 mm => 1.60375075 um (identity: 0.0320750 x 0.04/0.8
+///     mm).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_turning_mean_roughness(
     feed_per_rev_m: f64,
@@ -74,11 +79,13 @@ pub unsafe extern "C" fn gullet_turning_mean_roughness_array(
 ///     r = f^2/(18 sqrt(3) R_a)
 ///
 /// feed_per_rev_m: f, feed per revolution [m]; feed_per_rev > 0.
-/// mean_roughness_m: R_a, wanted arithmetic mean roughness [m]; 0 < mean_roughness <= feed_per_rev/(9*sqrt(3)).
+/// mean_roughness_m: R_a, wanted arithmetic mean roughness [m]; 0 < mean_roughness <=
+///     feed_per_rev/(9*sqrt(3)).
 /// nose_radius_for_mean_roughness_m_out: r [m].
 /// Valid for: as turning_mean_roughness; the range of the roughness keeps f <= 2 r.
 /// Source: derived: inverse of turning_mean_roughness.
-/// Example: feed_per_rev=0.1 mm; mean_roughness=0.001 mm => 0.32075015 mm (identity: inputs and the constant 0.0321 of a metal-cutting textbook companion file).
+/// Example: feed_per_rev=0.1 mm; mean_roughness=0.001 mm => 0.32075015 mm (identity: inputs and the
+///     constant 0.0321 of a metal-cutting textbook companion file).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_nose_radius_for_mean_roughness(
     feed_per_rev_m: f64,
@@ -106,12 +113,14 @@ pub unsafe extern "C" fn gullet_nose_radius_for_mean_roughness_array(
 ///
 ///     f = sqrt(18 sqrt(3) r R_a)
 ///
-/// mean_roughness_m: R_a, wanted arithmetic mean roughness [m]; 0 <= mean_roughness <= 2*nose_radius/(9*sqrt(3)).
+/// mean_roughness_m: R_a, wanted arithmetic mean roughness [m]; 0 <= mean_roughness <=
+///     2*nose_radius/(9*sqrt(3)).
 /// nose_radius_m: r, nose radius [m]; nose_radius > 0.
 /// feed_for_mean_roughness_m_out: f [m].
 /// Valid for: as turning_mean_roughness; the range of the roughness keeps f <= 2 r.
 /// Source: derived: inverse of turning_mean_roughness.
-/// Example: mean_roughness=1.6037507477489606 um; nose_radius=0.8 mm => 0.2 mm (identity: inverse of turning_mean_roughness).
+/// Example: mean_roughness=1.6037507477489606 um; nose_radius=0.8 mm => 0.2 mm (identity: inverse of
+///     turning_mean_roughness).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_feed_for_mean_roughness(
     mean_roughness_m: f64,
@@ -173,12 +182,16 @@ pub unsafe extern "C" fn gullet_feed_for_peak_to_valley_array(
 ///     R_t = f/(tan(C_s) + 1/tan(C_e))
 ///
 /// feed_per_rev_m: f, feed per revolution [m]; feed_per_rev >= 0.
-/// side_cutting_edge_angle_rad: C_s, side cutting-edge angle [rad]; 0 deg <= side_cutting_edge_angle < 90 deg.
-/// end_cutting_edge_angle_rad: C_e, end cutting-edge angle [rad]; 0 deg < end_cutting_edge_angle < 90 deg.
+/// side_cutting_edge_angle_rad: C_s, side cutting-edge angle [rad]; 0 deg <= side_cutting_edge_angle
+///     < 90 deg.
+/// end_cutting_edge_angle_rad: C_e, end cutting-edge angle [rad]; 0 deg < end_cutting_edge_angle <
+///     90 deg.
 /// sharp_tool_peak_to_valley_m_out: R_t [m].
 /// Valid for: sharp corner, no nose radius; both edges straight over the feed mark.
-/// Source: geometry of the ridge; A. Ghosh, A.K. Mallik, Manufacturing Science, 2nd ed., Ex. 4.24 (the form, seen).
-/// Example: feed_per_rev=0.1 mm; side_cutting_edge_angle=45 deg; end_cutting_edge_angle=45 deg => 0.05 mm (identity: right-angled ridge).
+/// Source: geometry of the ridge; A. Ghosh, A.K. Mallik, Manufacturing Science, 2nd ed., Ex. 4.24
+///     (the form, seen).
+/// Example: feed_per_rev=0.1 mm; side_cutting_edge_angle=45 deg; end_cutting_edge_angle=45 deg =>
+///     0.05 mm (identity: right-angled ridge).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_sharp_tool_peak_to_valley(
     feed_per_rev_m: f64,
@@ -208,12 +221,16 @@ pub unsafe extern "C" fn gullet_sharp_tool_peak_to_valley_array(
 ///
 ///     h = f_z^2/(4 D)
 ///
-/// feed_per_tooth_m: f_z, feed per tooth; with run-out the feed per revolution [m]; 0 <= feed_per_tooth <= diameter.
+/// feed_per_tooth_m: f_z, feed per tooth; with run-out the feed per revolution [m]; 0 <=
+///     feed_per_tooth <= diameter.
 /// diameter_m: D, cutter diameter [m]; diameter > 0.
 /// feed_mark_height_m_out: h [m].
-/// Valid for: circular tooth path, parabola for the arc; every tooth cuts: with run-out take the feed per revolution.
-/// Source: geometry of the feed marks; example: A. Ghosh, A.K. Mallik, Manufacturing Science, Ex. 4.25 p.262, seen.
-/// Example: feed_per_tooth=0.0347222222222222 mm; diameter=100 mm => 3e-06 mm (A. Ghosh, A.K. Mallik, Manufacturing Science, Ex. 4.25 p.262, seen; f_z = 25/(60 x 12) mm).
+/// Valid for: circular tooth path, parabola for the arc; every tooth cuts: with run-out take the
+///     feed per revolution.
+/// Source: geometry of the feed marks; example: A. Ghosh, A.K. Mallik, Manufacturing Science, Ex.
+///     4.25 p.262, seen.
+/// Example: feed_per_tooth=0.0347222222222222 mm; diameter=100 mm => 3e-06 mm (A. Ghosh, A.K.
+///     Mallik, Manufacturing Science, Ex. 4.25 p.262, seen; f_z = 25/(60 x 12) mm).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_feed_mark_height(
     feed_per_tooth_m: f64,
@@ -246,8 +263,10 @@ pub unsafe extern "C" fn gullet_feed_mark_height_array(
 /// teeth: z, number of teeth [-]; teeth >= 1.
 /// feed_mark_height_up_m_out: h [m].
 /// Valid for: trochoidal tooth path, up milling, no run-out.
-/// Source: M. Martellotti, 1941, from memory; derived again: curvature of the trochoid at the finished wall.
-/// Example: feed_per_tooth=0.1 mm; diameter=12 mm; teeth=4 => 0.204004229 um (identity: 0.01/(8 (6 + 0.4/pi)) mm).
+/// Source: M. Martellotti, 1941, from memory; derived again: curvature of the trochoid at the
+///     finished wall.
+/// Example: feed_per_tooth=0.1 mm; diameter=12 mm; teeth=4 => 0.204004229 um (identity: 0.01/(8 (6 +
+///     0.4/pi)) mm).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_feed_mark_height_up(
     feed_per_tooth_m: f64,
@@ -283,8 +302,10 @@ pub unsafe extern "C" fn gullet_feed_mark_height_up_array(
 /// feed_per_tooth*teeth/pi < diameter/2.
 /// feed_mark_height_down_m_out: h [m].
 /// Valid for: trochoidal tooth path, down milling, no run-out.
-/// Source: M. Martellotti, 1941, from memory; derived again: curvature of the trochoid at the finished wall.
-/// Example: feed_per_tooth=0.1 mm; diameter=12 mm; teeth=4 => 0.212850154 um (identity: 0.01/(8 (6 - 0.4/pi)) mm).
+/// Source: M. Martellotti, 1941, from memory; derived again: curvature of the trochoid at the
+///     finished wall.
+/// Example: feed_per_tooth=0.1 mm; diameter=12 mm; teeth=4 => 0.212850154 um (identity: 0.01/(8 (6 -
+///     0.4/pi)) mm).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_feed_mark_height_down(
     feed_per_tooth_m: f64,
@@ -347,7 +368,8 @@ pub unsafe extern "C" fn gullet_feed_mark_mean_roughness_array(
 /// ball_diameter_m: D, diameter of the ball [m]; ball_diameter > 0.
 /// stepover_m: s, distance between two passes [m]; 0 <= stepover <= ball_diameter.
 /// scallop_height_m_out: h [m].
-/// Valid for: flat surface; on a wall or slope the stepover is measured along the surface; feed marks add to it.
+/// Valid for: flat surface; on a wall or slope the stepover is measured along the surface; feed
+///     marks add to it.
 /// Source: derived: circle and chord.
 /// Example: ball_diameter=10 mm; stepover=0.5 mm => 6.25391114 um (identity).
 #[unsafe(no_mangle)]
@@ -382,7 +404,8 @@ pub unsafe extern "C" fn gullet_scallop_height_array(
 /// stepover_for_scallop_m_out: s [m].
 /// Valid for: flat surface; on a wall or slope the stepover is measured along the surface.
 /// Source: derived: inverse of scallop_height.
-/// Example: ball_diameter=10 mm; scallop_height=0.005 mm => 0.447101778 mm (identity: 2 sqrt(0.005 x 9.995) mm).
+/// Example: ball_diameter=10 mm; scallop_height=0.005 mm => 0.447101778 mm (identity: 2 sqrt(0.005 x
+///     9.995) mm).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_stepover_for_scallop(
     ball_diameter_m: f64,

@@ -3,14 +3,68 @@ use super::status::gullet_status;
 use crate::formula::{array, scalar};
 use gullet::formula::force::*;
 
+/// Torque of a milling cutter in a side cut or slot, mean over a revolution.
+///
+///     M = a_p a_e f_z z K_tc/(2 pi) + a_p z phi_s K_te D/(4 pi); phi_s = acos(1 - 2 a_e/D)
+///
+/// ktc_pa: K_tc, tangential cutting coefficient [Pa]; ktc: any finite value.
+/// kte_n_per_m: K_te, tangential edge coefficient [N/m]; kte: any finite value.
+/// teeth: z, effective teeth [-]; teeth >= 1.
+/// axial_depth_m: a_p, depth of cut along the axis [m]; axial_depth >= 0.
+/// radial_depth_m: a_e, working engagement, across the axis [m]; 0 < radial_depth <= diameter.
+/// feed_per_tooth_m: f_z, feed per tooth [m]; feed_per_tooth >= 0.
+/// diameter_m: D, cutter diameter [m]; diameter > 0.
+/// mean_milling_torque_n_m_out: M [N.m].
+/// Valid for: mean over a revolution, NOT a peak; side cut or slot, up or down, any helix; linear
+///     edge forces; phi_s in radians.
+/// Source: derived: mean of (D/2) (K_tc h + K_te) a_p over the arc; without edge force it is k_c
+///     Q/(2 pi n).
+/// Example: ktc=796.1 N/mm2; kte=27.7 N/mm; teeth=4; axial_depth=5 mm; radial_depth=10 mm;
+///     feed_per_tooth=0.1 mm; diameter=20 mm => 3.919065 N.m (identity).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_mean_milling_torque(
+    ktc_pa: f64,
+    kte_n_per_m: f64,
+    teeth: f64,
+    axial_depth_m: f64,
+    radial_depth_m: f64,
+    feed_per_tooth_m: f64,
+    diameter_m: f64,
+    mean_milling_torque_n_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&mean_milling_torque::FORMULA, &[ktc_pa, kte_n_per_m, teeth, axial_depth_m, radial_depth_m, feed_per_tooth_m, diameter_m], mean_milling_torque_n_m_out) }
+}
+
+/// gullet_mean_milling_torque over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_mean_milling_torque_array(
+    count: usize,
+    ktc_pa: *const f64,
+    kte_n_per_m: *const f64,
+    teeth: *const f64,
+    axial_depth_m: *const f64,
+    radial_depth_m: *const f64,
+    feed_per_tooth_m: *const f64,
+    diameter_m: *const f64,
+    mean_milling_torque_n_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&mean_milling_torque::FORMULA, count, [ktc_pa, kte_n_per_m, teeth, axial_depth_m, radial_depth_m, feed_per_tooth_m, diameter_m], mean_milling_torque_n_m_out, status_out) }
+}
+
 /// Largest number of teeth in the arc of a cut at one instant.
 ///
 ///     z_s = ceil(z phi_s/(2 pi))
 ///
 /// teeth: z, effective teeth [-]; teeth >= 1.
-/// engagement_angle_rad: phi_s, angle over which a tooth cuts [rad]; 0 deg < engagement_angle <= 360 deg.
+/// engagement_angle_rad: phi_s, angle over which a tooth cuts [rad]; 0 deg < engagement_angle <= 360
+///     deg.
 /// simultaneous_teeth_out: z_s [-].
-/// Valid for: straight edges, or one height along a helix; equal pitch; a quotient within 1e-9 of a whole number counts as it, so the instant at which one tooth enters as another leaves is not counted; phi_s in radians.
+/// Valid for: straight edges, or one height along a helix; equal pitch; a quotient within 1e-9 of a
+///     whole number counts as it, so the instant at which one tooth enters as another leaves is not
+///     counted; phi_s in radians.
 /// Source: derived: teeth a pitch apart within the arc.
 /// Example: teeth=4; engagement_angle=100 deg => 2 (own arithmetic: 4 x 100/360 = 1.11).
 #[unsafe(no_mangle)]
@@ -36,18 +90,27 @@ pub unsafe extern "C" fn gullet_simultaneous_teeth_array(
     unsafe { array(&simultaneous_teeth::FORMULA, count, [teeth, engagement_angle_rad], simultaneous_teeth_out, status_out) }
 }
 
-/// Bound of the sum of the tangential forces of all teeth in a cut over the largest force of one tooth.
+/// Bound of the sum of the tangential forces of all teeth in a cut over the largest force of one
+///     tooth.
 ///
-///     S = k^m_c max(1, s)^(1 - m_c); s = min(k, sin(k psi/2)/(sin(psi/2) s_max)); k = ceil(z phi_s/(2 pi)); psi = 2 pi/z
+///     S = k^m_c max(1, s)^(1 - m_c); s = min(k, sin(k psi/2)/(sin(psi/2) s_max)); k = ceil(z
+///         phi_s/(2 pi)); psi = 2 pi/z
 ///
 /// teeth: z, effective teeth [-]; teeth >= 1.
-/// engagement_angle_rad: phi_s, angle over which a tooth cuts [rad]; 0 deg < engagement_angle <= 180 deg.
+/// engagement_angle_rad: phi_s, angle over which a tooth cuts [rad]; 0 deg < engagement_angle <= 180
+///     deg.
 /// largest_sine: s_max, largest sine of the immersion in the arc [-]; 0 < largest_sine <= 1.
-/// chip_exponent: m_c, exponent of the chip thickness in the specific cutting force [-]; 0 <= chip_exponent < 1.
+/// chip_exponent: m_c, exponent of the chip thickness in the specific cutting force [-]; 0 <=
+///     chip_exponent < 1.
 /// tooth_sum_factor_out: S [-].
-/// Valid for: upper bound for straight and for helical edges, equal pitch, sharp edges (force of a tooth as the power 1 - m_c of its chip thickness); at m_c = 0 it bounds the sum of the sines over the largest; an edge force that does not depend on the chip is to be multiplied by k instead; angles in radians.
-/// Source: derived: k sines a pitch apart sum to sin(k psi/2)/sin(psi/2) times the sine of their middle; powers below 1 by Jensen's inequality; a helix averages straight edges.
-/// Example: teeth=4; engagement_angle=180 deg; largest_sine=1 => 1.4142135624 (identity, slot with four teeth: sin 45 deg + sin 135 deg).
+/// Valid for: upper bound for straight and for helical edges, equal pitch, sharp edges (force of a
+///     tooth as the power 1 - m_c of its chip thickness); at m_c = 0 it bounds the sum of the sines
+///     over the largest; an edge force that does not depend on the chip is to be multiplied by k
+///     instead; angles in radians.
+/// Source: derived: k sines a pitch apart sum to sin(k psi/2)/sin(psi/2) times the sine of their
+///     middle; powers below 1 by Jensen's inequality; a helix averages straight edges.
+/// Example: teeth=4; engagement_angle=180 deg; largest_sine=1 => 1.4142135624 (identity, slot with
+///     four teeth: sin 45 deg + sin 135 deg).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_tooth_sum_factor(
     teeth: f64,
@@ -77,20 +140,29 @@ pub unsafe extern "C" fn gullet_tooth_sum_factor_array(
 
 /// Bound of the tangential force of helical edges over that of straight ones.
 ///
-///     L = min(1, (w q + min((t - w psi) S, q))/(t S)); t = max(2 a_p tan(beta)/D, 10^(-9)); q = min(phi_s c^(1 - m_c), psi S); w = floor(t/psi); psi = 2 pi/z
+///     L = min(1, (w q + min((t - w psi) S, q))/(t S)); t = max(2 a_p tan(beta)/D, 10^(-9)); q =
+///         min(phi_s c^(1 - m_c), psi S); w = floor(t/psi); psi = 2 pi/z
 ///
 /// teeth: z, effective teeth [-]; teeth >= 1.
-/// engagement_angle_rad: phi_s, angle over which a tooth cuts [rad]; 0 deg < engagement_angle <= 180 deg.
+/// engagement_angle_rad: phi_s, angle over which a tooth cuts [rad]; 0 deg < engagement_angle <= 180
+///     deg.
 /// chip_ratio: c, mean over largest chip thickness [-]; 0 < chip_ratio <= 1.
-/// chip_exponent: m_c, exponent of the chip thickness in the specific cutting force [-]; 0 <= chip_exponent < 1.
-/// tooth_sum_factor: S, bound for straight edges: sum over the teeth over the largest of one tooth [-]; tooth_sum_factor >= 1.
+/// chip_exponent: m_c, exponent of the chip thickness in the specific cutting force [-]; 0 <=
+///     chip_exponent < 1.
+/// tooth_sum_factor: S, bound for straight edges: sum over the teeth over the largest of one tooth
+///     [-]; tooth_sum_factor >= 1.
 /// axial_depth_m: a_p, axial depth [m]; axial_depth > 0.
 /// diameter_m: D, cutter diameter [m]; diameter > 0.
 /// helix_angle_rad: beta, helix angle [rad]; 0 deg <= helix_angle < 90 deg.
 /// helix_relief_factor_out: L [-].
-/// Valid for: upper bound for equal pitch and sharp edges; t is the angle by which the edge lags over the axial depth: short of it only part of each edge is in the cut at one instant; angles in radians.
-/// Source: derived: a helix spreads the straight-edge force over the lag t; over a whole pitch that force sums to at most q, by Jensen's inequality, and over less to at most its bound S.
-/// Example: teeth=2; engagement_angle=90 deg; chip_ratio=0.5; chip_exponent=0; tooth_sum_factor=1; axial_depth=10 mm; diameter=10 mm; helix_angle=45 deg => 0.39269908 (own arithmetic: lag 2 rad, q = pi/4, so (pi/4)/2).
+/// Valid for: upper bound for equal pitch and sharp edges; t is the angle by which the edge lags
+///     over the axial depth: short of it only part of each edge is in the cut at one instant; angles
+///     in radians.
+/// Source: derived: a helix spreads the straight-edge force over the lag t; over a whole pitch that
+///     force sums to at most q, by Jensen's inequality, and over less to at most its bound S.
+/// Example: teeth=2; engagement_angle=90 deg; chip_ratio=0.5; chip_exponent=0; tooth_sum_factor=1;
+///     axial_depth=10 mm; diameter=10 mm; helix_angle=45 deg => 0.39269908 (own arithmetic: lag 2
+///     rad, q = pi/4, so (pi/4)/2).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_helix_relief_factor(
     teeth: f64,
@@ -130,15 +202,19 @@ pub unsafe extern "C" fn gullet_helix_relief_factor_array(
 ///
 ///     F_c = k_c h_max b S L
 ///
-/// specific_cutting_force_pa: k_c, specific cutting force at the largest chip thickness [Pa]; specific_cutting_force >= 0.
+/// specific_cutting_force_pa: k_c, specific cutting force at the largest chip thickness [Pa];
+///     specific_cutting_force >= 0.
 /// max_chip_thickness_m: h_max, largest chip thickness in the arc [m]; max_chip_thickness >= 0.
 /// chip_width_m: b, undeformed chip width, along the edge [m]; chip_width >= 0.
 /// tooth_sum_factor: S, sum over the teeth over the largest of one tooth [-]; tooth_sum_factor >= 1.
-/// helix_relief: L, helical edges over straight ones; 1 is safe for every helix [-]; 0 < helix_relief <= 1.
+/// helix_relief: L, helical edges over straight ones; 1 is safe for every helix [-]; 0 <
+///     helix_relief <= 1.
 /// peak_tangential_force_n_out: F_c [N].
-/// Valid for: S = tooth_sum_factor and L = helix_relief_factor with the same chip exponent as k_c; times the peak's own factors for run-out and wear.
+/// Valid for: S = tooth_sum_factor and L = helix_relief_factor with the same chip exponent as k_c;
+///     times the peak's own factors for run-out and wear.
 /// Source: derived: largest force of one tooth times the bound of the sum.
-/// Example: specific_cutting_force=2000 N/mm2; max_chip_thickness=0.06 mm; chip_width=5 mm; tooth_sum_factor=1.5 => 900 N (own arithmetic: 2000 x 0.06 x 5 x 1.5).
+/// Example: specific_cutting_force=2000 N/mm2; max_chip_thickness=0.06 mm; chip_width=5 mm;
+///     tooth_sum_factor=1.5 => 900 N (own arithmetic: 2000 x 0.06 x 5 x 1.5).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_peak_tangential_force(
     specific_cutting_force_pa: f64,
@@ -175,7 +251,8 @@ pub unsafe extern "C" fn gullet_peak_tangential_force_array(
 /// cutting_force_n: F_c, tangential force [N]; cutting_force >= 0.
 /// radial_force_ratio: rho, radial over tangential force [-]; radial_force_ratio >= 0.
 /// in_plane_force_n_out: F_xy [N].
-/// Valid for: exact for one tooth; with several teeth in the cut an upper bound, since their forces point apart.
+/// Valid for: exact for one tooth; with several teeth in the cut an upper bound, since their forces
+///     point apart.
 /// Source: derived: right triangle; triangle inequality over the teeth.
 /// Example: cutting_force=400 N; radial_force_ratio=0.75 => 500 N (identity: 3-4-5 triangle).
 #[unsafe(no_mangle)]
@@ -208,8 +285,12 @@ pub unsafe extern "C" fn gullet_in_plane_force_array(
 /// cutting_force_n: F_c, tangential force [N]; cutting_force >= 0.
 /// helix_angle_rad: beta, helix angle [rad]; 0 deg <= helix_angle < 90 deg.
 /// helix_axial_force_n_out: F_a [N].
-/// Valid for: right-hand helix on a right-hand cutter: pulls the tool out of the holder and lifts the work; frictionless upper estimate: measured ratios of axial to tangential coefficients for aluminium end mills lie at 0.28 to 0.43, tan 30 deg is 0.577.
-/// Source: derived: force square to a frictionless edge; ratios from published coefficients (Engin & Altintas 2001, memory; review in Chinese Journal of Mechanical Engineering 2021, Table 5, seen).
+/// Valid for: right-hand helix on a right-hand cutter: pulls the tool out of the holder and lifts
+///     the work; frictionless upper estimate: measured ratios of axial to tangential coefficients
+///     for aluminium end mills lie at 0.28 to 0.43, tan 30 deg is 0.577.
+/// Source: derived: force square to a frictionless edge; ratios from published coefficients (Engin &
+///     Altintas 2001, memory; review in Chinese Journal of Mechanical Engineering 2021, Table 5,
+///     seen).
 /// Example: cutting_force=500 N; helix_angle=45 deg => 500 N (identity: tan 45 deg = 1).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_helix_axial_force(

@@ -10,7 +10,8 @@ use gullet::formula::holding::*;
 /// clamping_force_n: F_cl, clamping force, pressing on both faces [N]; clamping_force >= 0.
 /// friction: mu, coefficient of friction between jaw and work [-]; friction > 0.
 /// two_face_friction_capacity_n_out: F [N].
-/// Valid for: two flat jaws, one clamping force that both faces feel; no safety factor; no force across the jaws.
+/// Valid for: two flat jaws, one clamping force that both faces feel; no safety factor; no force
+///     across the jaws.
 /// Source: Coulomb friction, derived.
 /// Example: clamping_force=10 kN; friction=0.2 => 4 kN (identity: 2 x 0.2 x 10 kN).
 #[unsafe(no_mangle)]
@@ -45,9 +46,12 @@ pub unsafe extern "C" fn gullet_two_face_friction_capacity_array(
 /// friction: mu, coefficient of friction between jaw and work [-]; friction > 0.
 /// safety_factor: S, safety factor on the peak force [-]; safety_factor >= 1.
 /// required_clamping_force_n_out: F_cl [N].
-/// Valid for: two faces; peak forces, not means; parallels under the work give no hold against lift; force across the jaws and tipping are checked apart.
-/// Source: Coulomb friction, derived; a safety factor of at least 1.5 is asked for lathe chucks by VDI 3106, seen in a chuck manual.
-/// Example: force_along=1200 N; force_lift=500 N; friction=0.2; safety_factor=2 => 6500 N (identity: 2 x 1300/0.4 N).
+/// Valid for: two faces; peak forces, not means; parallels under the work give no hold against lift;
+///     force across the jaws and tipping are checked apart.
+/// Source: Coulomb friction, derived; a safety factor of at least 1.5 is asked for lathe chucks by
+///     VDI 3106, seen in a chuck manual.
+/// Example: force_along=1200 N; force_lift=500 N; friction=0.2; safety_factor=2 => 6500 N (identity:
+///     2 x 1300/0.4 N).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_required_clamping_force(
     force_along_n: f64,
@@ -82,7 +86,9 @@ pub unsafe extern "C" fn gullet_required_clamping_force_array(
 /// force_across_n: F_q, peak force across the jaws, away from the fixed jaw [N]; force_across >= 0.
 /// safety_factor: S, safety factor on the peak force [-]; safety_factor >= 1.
 /// clamping_force_across_n_out: F_cl [N].
-/// Valid for: the clamping force does not rise when the work pulls away from the fixed jaw; the fixed jaw then presses with F_cl - F_q only, which is what is left for its friction; towards the fixed jaw the jaw itself carries the force.
+/// Valid for: the clamping force does not rise when the work pulls away from the fixed jaw; the
+///     fixed jaw then presses with F_cl - F_q only, which is what is left for its friction; towards
+///     the fixed jaw the jaw itself carries the force.
 /// Source: derived: balance of the forces across the jaws.
 /// Example: force_across=1500 N; safety_factor=2 => 3000 N (identity: 2 x 1500 N).
 #[unsafe(no_mangle)]
@@ -108,7 +114,8 @@ pub unsafe extern "C" fn gullet_clamping_force_across_array(
     unsafe { array(&clamping_force_across::FORMULA, count, [force_across_n, safety_factor], clamping_force_across_n_out, status_out) }
 }
 
-/// Clamping force that keeps a force across the jaws from tipping the work about the line of the jaws.
+/// Clamping force that keeps a force across the jaws from tipping the work about the line of the
+///     jaws.
 ///
 ///     F_cl = S F_q (1 + h/(mu w + g/2))
 ///
@@ -119,9 +126,14 @@ pub unsafe extern "C" fn gullet_clamping_force_across_array(
 /// friction: mu, coefficient of friction between jaw and work [-]; friction > 0.
 /// safety_factor: S, safety factor on the peak force [-]; safety_factor >= 1.
 /// tipping_clamping_force_n_out: F_cl [N].
-/// Valid for: rigid work and jaws; the movable jaw may pivot and takes no moment; the pressure on the fixed jaw, F_cl - S F_q, can shift by half the grip height, and friction up and down on the two faces adds a couple over the work's width; all friction is free for this; no support from parallels.
-/// Source: derived: moments about the middle of the grip, S F_q h <= (F_cl - S F_q) (mu w + g/2); no published form seen.
-/// Example: force_across=1000 N; height=30 mm; grip_height=20 mm; work_width=50 mm; friction=0.2; safety_factor=2 => 5000 N (own arithmetic: 2000 (1 + 30/(10 + 10)) N).
+/// Valid for: rigid work and jaws; the movable jaw may pivot and takes no moment; the pressure on
+///     the fixed jaw, F_cl - S F_q, can shift by half the grip height, and friction up and down on
+///     the two faces adds a couple over the work's width; all friction is free for this; no support
+///     from parallels.
+/// Source: derived: moments about the middle of the grip, S F_q h <= (F_cl - S F_q) (mu w + g/2); no
+///     published form seen.
+/// Example: force_across=1000 N; height=30 mm; grip_height=20 mm; work_width=50 mm; friction=0.2;
+///     safety_factor=2 => 5000 N (own arithmetic: 2000 (1 + 30/(10 + 10)) N).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_tipping_clamping_force(
     force_across_n: f64,
@@ -155,20 +167,25 @@ pub unsafe extern "C" fn gullet_tipping_clamping_force_array(
 
 /// Force of a screw from the torque on it, with friction in its thread and under its collar.
 ///
-///     F = T/(d_m tan(lambda + rho)/2 + mu_c d_c/2); tan(lambda) = L/(pi d_m); tan(rho) = mu/cos(alpha)
+///     F = T/(d_m tan(lambda + rho)/2 + mu_c d_c/2); tan(lambda) = L/(pi d_m); tan(rho) =
+///         mu/cos(alpha)
 ///
 /// torque_n_m: T, torque on the screw [N.m]; torque >= 0.
 /// mean_diameter_m: d_m, mean diameter of the thread [m]; mean_diameter > 0.
 /// lead_m: L, lead of the thread [m]; lead > 0.
 /// thread_friction: mu, coefficient of friction in the thread [-]; thread_friction >= 0.
-/// thread_half_angle_rad: alpha, angle of the flanks to the plane across the axis: 0 for a square thread [rad]; 0 deg <= thread_half_angle < 90 deg.
-/// collar_diameter_m: d_c, mean diameter of the collar: 2/3 of the outer one for a solid pivot under even pressure [m]; collar_diameter >= 0.
+/// thread_half_angle_rad: alpha, angle of the flanks to the plane across the axis: 0 for a square
+///     thread [rad]; 0 deg <= thread_half_angle < 90 deg.
+/// collar_diameter_m: d_c, mean diameter of the collar: 2/3 of the outer one for a solid pivot under
+///     even pressure [m]; collar_diameter >= 0.
 /// collar_friction: mu_c, coefficient of friction under the collar [-]; collar_friction >= 0.
 /// lead*thread_friction < pi*mean_diameter*cos(thread_half_angle).
 /// screw_clamping_force_n_out: F [N].
 /// Valid for: raising the load (tightening); the screw does not jam: lambda + rho below 90 deg.
-/// Source: screw as an inclined plane; example: R.C. Hibbeler, Statics, 14th ed., problem 8-76, seen (solution page).
-/// Example: torque=8.75 N.m; mean_diameter=12 mm; lead=8 mm; thread_friction=0.27 => 2851 N (R.C. Hibbeler, Statics, 14th ed., problem 8-76, seen (solution page)).
+/// Source: screw as an inclined plane; example: R.C. Hibbeler, Statics, 14th ed., problem 8-76, seen
+///     (solution page).
+/// Example: torque=8.75 N.m; mean_diameter=12 mm; lead=8 mm; thread_friction=0.27 => 2851 N (R.C.
+///     Hibbeler, Statics, 14th ed., problem 8-76, seen (solution page)).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_screw_clamping_force(
     torque_n_m: f64,
@@ -210,7 +227,8 @@ pub unsafe extern "C" fn gullet_screw_clamping_force_array(
 /// lead_m: L, lead of the thread [m]; lead > 0.
 /// efficiency: eta, efficiency of the screw with its collar [-]; 0 < efficiency <= 1.
 /// screw_clamping_force_efficiency_n_out: F [N].
-/// Valid for: efficiency 0.1 to 0.2 with plain collar friction (range of seen examples), 0.25 to 0.45 well greased (from memory).
+/// Valid for: efficiency 0.1 to 0.2 with plain collar friction (range of seen examples), 0.25 to
+///     0.45 well greased (from memory).
 /// Source: derived: work of one turn.
 /// Example: torque=40 N.m; lead=5 mm; efficiency=0.35 => 17592.9189 N (identity: 28 pi/0.005 N).
 #[unsafe(no_mangle)]

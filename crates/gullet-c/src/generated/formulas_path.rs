@@ -11,9 +11,11 @@ use gullet::formula::path::*;
 /// feature_diameter_m: D_f, diameter of the inside contour [m]; feature_diameter > 0.
 /// cutter_diameter_m: D_c, cutter diameter [m]; 0 < cutter_diameter < feature_diameter.
 /// inside_arc_feed_m_per_s_out: v_fc [m/s].
-/// Valid for: circular arc; some controls make this correction themselves: do not correct twice; thread milling inside with the thread's diameter.
+/// Valid for: circular arc; some controls make this correction themselves: do not correct twice;
+///     thread milling inside with the thread's diameter.
 /// Source: derived: same angular rate of contour and cutter centre.
-/// Example: contour_feed=600 mm/min; feature_diameter=40 mm; cutter_diameter=16 mm => 360 mm/min (identity: 600 x 24/40).
+/// Example: contour_feed=600 mm/min; feature_diameter=40 mm; cutter_diameter=16 mm => 360 mm/min
+///     (identity: 600 x 24/40).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_inside_arc_feed(
     contour_feed_m_per_s: f64,
@@ -47,9 +49,11 @@ pub unsafe extern "C" fn gullet_inside_arc_feed_array(
 /// feature_diameter_m: D_f, diameter of the outside contour [m]; feature_diameter > 0.
 /// cutter_diameter_m: D_c, cutter diameter [m]; cutter_diameter > 0.
 /// outside_arc_feed_m_per_s_out: v_fc [m/s].
-/// Valid for: circular arc; some controls make this correction themselves: do not correct twice; thread milling outside with the thread's diameter.
+/// Valid for: circular arc; some controls make this correction themselves: do not correct twice;
+///     thread milling outside with the thread's diameter.
 /// Source: derived: same angular rate of contour and cutter centre.
-/// Example: contour_feed=600 mm/min; feature_diameter=40 mm; cutter_diameter=16 mm => 840 mm/min (identity: 600 x 56/40).
+/// Example: contour_feed=600 mm/min; feature_diameter=40 mm; cutter_diameter=16 mm => 840 mm/min
+///     (identity: 600 x 56/40).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_outside_arc_feed(
     contour_feed_m_per_s: f64,
@@ -80,12 +84,14 @@ pub unsafe extern "C" fn gullet_outside_arc_feed_array(
 ///     a_e = min(D_c, (D_m^2 - D_w^2)/(4 (D_m - D_c)))
 ///
 /// finished_diameter_m: D_m, diameter after the pass [m]; finished_diameter > 0.
-/// start_diameter_m: D_w, diameter before the pass, 0 for solid work [m]; 0 <= start_diameter < finished_diameter.
+/// start_diameter_m: D_w, diameter before the pass, 0 for solid work [m]; 0 <= start_diameter <
+///     finished_diameter.
 /// cutter_diameter_m: D_c, cutter diameter [m]; 0 < cutter_diameter < finished_diameter.
 /// bore_radial_depth_m_out: a_e [m].
 /// Valid for: cutter running round the inside; held at the cutter diameter, a full slot.
 /// Source: derived: area balance over one turn of the cutter centre.
-/// Example: finished_diameter=40 mm; start_diameter=36 mm; cutter_diameter=16 mm => 3.16666667 mm (identity: 304/96 mm).
+/// Example: finished_diameter=40 mm; start_diameter=36 mm; cutter_diameter=16 mm => 3.16666667 mm
+///     (identity: 304/96 mm).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_bore_radial_depth(
     finished_diameter_m: f64,
@@ -116,12 +122,15 @@ pub unsafe extern "C" fn gullet_bore_radial_depth_array(
 ///     a_e = (D_w^2 - D_m^2)/(4 (D_m + D_c))
 ///
 /// finished_diameter_m: D_m, diameter after the pass [m]; finished_diameter > 0.
-/// start_diameter_m: D_w, diameter before the pass [m]; finished_diameter < start_diameter <= finished_diameter + 2*cutter_diameter.
+/// start_diameter_m: D_w, diameter before the pass [m]; finished_diameter < start_diameter <=
+///     finished_diameter + 2*cutter_diameter.
 /// cutter_diameter_m: D_c, cutter diameter [m]; cutter_diameter > 0.
 /// boss_radial_depth_m_out: a_e [m].
-/// Valid for: cutter running round the outside; with more stock on the radius than the cutter is wide a wall would be left standing, which is refused.
+/// Valid for: cutter running round the outside; with more stock on the radius than the cutter is
+///     wide a wall would be left standing, which is refused.
 /// Source: derived: area balance over one turn of the cutter centre.
-/// Example: finished_diameter=40 mm; start_diameter=44 mm; cutter_diameter=16 mm => 1.5 mm (identity: 336/224 mm).
+/// Example: finished_diameter=40 mm; start_diameter=44 mm; cutter_diameter=16 mm => 1.5 mm
+///     (identity: 336/224 mm).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_boss_radial_depth(
     finished_diameter_m: f64,
@@ -155,9 +164,11 @@ pub unsafe extern "C" fn gullet_boss_radial_depth_array(
 /// feature_diameter_m: D_f, diameter of the bore [m]; feature_diameter > 0.
 /// cutter_diameter_m: D_c, cutter diameter [m]; 0 < cutter_diameter < feature_diameter.
 /// helix_ramp_angle_rad_out: alpha [rad].
-/// Valid for: path of the cutter centre, steeper than the helix at the wall; the cutter's own limit is for this path.
+/// Valid for: path of the cutter centre, steeper than the helix at the wall; the cutter's own limit
+///     is for this path.
 /// Source: derived: unrolled helix.
-/// Example: axial_per_turn=1.5 mm; feature_diameter=30 mm; cutter_diameter=20 mm => 2.73359594 deg (identity: atan(1.5/(10 pi))).
+/// Example: axial_per_turn=1.5 mm; feature_diameter=30 mm; cutter_diameter=20 mm => 2.73359594 deg
+///     (identity: atan(1.5/(10 pi))).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_helix_ramp_angle(
     axial_per_turn_m: f64,

@@ -8,11 +8,15 @@ use gullet::formula::power::*;
 ///     P_c = k_c Q
 ///
 /// removal_rate_m3_per_s: Q, removal rate [m3/s]; removal_rate >= 0.
-/// specific_cutting_force_pa: k_c, specific cutting force at the mean chip thickness, or unit power [Pa]; specific_cutting_force >= 0.
+/// specific_cutting_force_pa: k_c, specific cutting force at the mean chip thickness, or unit power
+///     [Pa]; specific_cutting_force >= 0.
 /// cutting_power_w_out: P_c [W].
-/// Valid for: mean over a revolution; k_c at the mean chip thickness reads a few percent above the exact mean over the arc; two sources of k_c or unit power agree within about 30 %.
+/// Valid for: mean over a revolution; k_c at the mean chip thickness reads a few percent above the
+///     exact mean over the arc; two sources of k_c or unit power agree within about 30 %.
 /// Source: definition of the specific cutting force as energy per volume.
-/// Example: removal_rate=150000 mm3/min; specific_cutting_force=3 J/mm3 => 7.5 kW (Kalpakjian & Schmid, Manufacturing Engineering & Technology, Ex. 24.1 p.664 (open textbook-companion file), seen).
+/// Example: removal_rate=150000 mm3/min; specific_cutting_force=3 J/mm3 => 7.5 kW (Kalpakjian &
+///     Schmid, Manufacturing Engineering & Technology, Ex. 24.1 p.664 (open textbook-companion
+///     file), seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_cutting_power(
     removal_rate_m3_per_s: f64,
@@ -45,7 +49,8 @@ pub unsafe extern "C" fn gullet_cutting_power_array(
 /// power_from_force_w_out: P_c [W].
 /// Valid for: any process; the mean power where the force is the mean over a revolution.
 /// Source: definition of power.
-/// Example: cutting_force=1557 N; cutting_speed=100 m/min => 2595 W (Groover M.P., Fundamentals of Modern Manufacturing, 3rd ed., power example, memory).
+/// Example: cutting_force=1557 N; cutting_speed=100 m/min => 2595 W (Groover M.P., Fundamentals of
+///     Modern Manufacturing, 3rd ed., power example, memory).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_power_from_force(
     cutting_force_n: f64,
@@ -69,9 +74,11 @@ pub unsafe extern "C" fn gullet_power_from_force_array(
     unsafe { array(&power_from_force::FORMULA, count, [cutting_force_n, cutting_speed_m_per_s], power_from_force_w_out, status_out) }
 }
 
-/// Power at the cutter of a side cut or slot, mean over a revolution, with the specific cutting force followed along the arc.
+/// Power at the cutter of a side cut or slot, mean over a revolution, with the specific cutting
+///     force followed along the arc.
 ///
-///     P_c = z n (D/2) (a_p/sin(kappa_r)) k_c11 (1 mm) (h/1 mm)^(1 - m) I; h = f_z sin(kappa_r); I = integral of sin(phi)^(1 - m) dphi from 0 to acos(1 - 2 a_e/D)
+///     P_c = z n (D/2) (a_p/sin(kappa_r)) k_c11 (1 mm) (h/1 mm)^(1 - m) I; h = f_z sin(kappa_r); I =
+///         integral of sin(phi)^(1 - m) dphi from 0 to acos(1 - 2 a_e/D)
 ///
 /// kc11_pa: k_c11, specific cutting force at a chip 1 mm thick and 1 mm wide [Pa]; kc11 > 0.
 /// chip_exponent: m, exponent of the chip thickness [-]; 0 <= chip_exponent < 1.
@@ -81,11 +88,17 @@ pub unsafe extern "C" fn gullet_power_from_force_array(
 /// axial_depth_m: a_p, depth of cut along the axis [m]; axial_depth >= 0.
 /// teeth: z, effective teeth [-]; teeth >= 1.
 /// spindle_speed_rev_per_s: n, spindle speed [rev/s]; spindle_speed >= 0.
-/// cutting_edge_angle_rad: kappa_r, tool cutting-edge angle [rad]; 0 deg < cutting_edge_angle <= 90 deg.
+/// cutting_edge_angle_rad: kappa_r, tool cutting-edge angle [rad]; 0 deg < cutting_edge_angle <= 90
+///     deg.
 /// arc_mean_cutting_power_w_out: P_c [W].
-/// Valid for: side cut or slot, up or down, circular tooth path, equal pitch, sharp edge, chip thickness within the range of k_c1.1; n in revolutions per second; the integral to 1e-12 relative.
-/// Source: derived: Kienzle's law integrated over the arc, the integral as 2^(1 - m) B(a_e/D; 1 - m/2, 1 - m/2).
-/// Example: kc11=1800 N/mm2; chip_exponent=0.25; feed_per_tooth=0.1 mm; diameter=20 mm; radial_depth=5 mm; axial_depth=3 mm; teeth=4; spindle_speed=800 rpm; cutting_edge_angle=90 deg => 297.374353 W (identity).
+/// Valid for: side cut or slot, up or down, circular tooth path, equal pitch, sharp edge, chip
+///     thickness within the range of k_c1.1; n in revolutions per second; the integral to 1e-12
+///     relative.
+/// Source: derived: Kienzle's law integrated over the arc, the integral as 2^(1 - m) B(a_e/D; 1 -
+///     m/2, 1 - m/2).
+/// Example: kc11=1800 N/mm2; chip_exponent=0.25; feed_per_tooth=0.1 mm; diameter=20 mm;
+///     radial_depth=5 mm; axial_depth=3 mm; teeth=4; spindle_speed=800 rpm; cutting_edge_angle=90
+///     deg => 297.374353 W (identity).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_arc_mean_cutting_power(
     kc11_pa: f64,
@@ -128,13 +141,17 @@ pub unsafe extern "C" fn gullet_arc_mean_cutting_power_array(
 ///     u_h = u (h/h_0)^(-x)
 ///
 /// unit_power_pa: u, unit power of the table [Pa]; unit_power >= 0.
-/// table_chip_thickness_m: h_0, chip thickness the table's value belongs to [m]; table_chip_thickness > 0.
+/// table_chip_thickness_m: h_0, chip thickness the table's value belongs to [m];
+///     table_chip_thickness > 0.
 /// chip_thickness_m: h, chip thickness of the cut [m]; chip_thickness > 0.
 /// exponent: x, exponent of the chip thickness [-]; 0 <= exponent < 1.
 /// unit_power_at_chip_pa_out: u_h [Pa].
-/// Valid for: chips of about 0.025 to 1.3 mm; the exponent is one value for all materials, so expect +-30 %.
-/// Source: exponent 0.2: fit to the feed factors of Oberg E. et al., Machinery's Handbook, 31st ed. (their table follows the power -0.193), table seen.
-/// Example: unit_power=2 J/mm3; table_chip_thickness=0.32 mm; chip_thickness=0.01 mm => 4 J/mm3 (own arithmetic: 32^0.2 = 2).
+/// Valid for: chips of about 0.025 to 1.3 mm; the exponent is one value for all materials, so expect
+///     +-30 %.
+/// Source: exponent 0.2: fit to the feed factors of Oberg E. et al., Machinery's Handbook, 31st ed.
+///     (their table follows the power -0.193), table seen.
+/// Example: unit_power=2 J/mm3; table_chip_thickness=0.32 mm; chip_thickness=0.01 mm => 4 J/mm3 (own
+///     arithmetic: 32^0.2 = 2).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_unit_power_at_chip(
     unit_power_pa: f64,
@@ -171,7 +188,8 @@ pub unsafe extern "C" fn gullet_unit_power_at_chip_array(
 /// motor_power_w_out: P_m [W].
 /// Valid for: divide once; belts about 0.9, geared heads 0.7 to 0.8 (from memory).
 /// Source: definition of efficiency.
-/// Example: cutting_power=20.60 hp; efficiency=0.60 => 34.34 hp (P.C. Sharma, A Textbook of Production Engineering, Ex. 15.1, seen).
+/// Example: cutting_power=20.60 hp; efficiency=0.60 => 34.34 hp (P.C. Sharma, A Textbook of
+///     Production Engineering, Ex. 15.1, seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_motor_power(
     cutting_power_w: f64,
@@ -204,7 +222,8 @@ pub unsafe extern "C" fn gullet_motor_power_array(
 /// cutting_torque_n_m_out: M_c [N.m].
 /// Valid for: mean over a revolution where the cut is interrupted; n in revolutions per second.
 /// Source: definition of power.
-/// Example: cutting_power=7.5 kW; spindle_speed=100 rpm => 716 N.m (Kalpakjian & Schmid, Manufacturing Engineering & Technology, Ex. 24.1 p.664 (open textbook-companion file), seen).
+/// Example: cutting_power=7.5 kW; spindle_speed=100 rpm => 716 N.m (Kalpakjian & Schmid,
+///     Manufacturing Engineering & Technology, Ex. 24.1 p.664 (open textbook-companion file), seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_cutting_torque(
     cutting_power_w: f64,
@@ -266,12 +285,15 @@ pub unsafe extern "C" fn gullet_power_from_torque_array(
 ///     M_av = P/(2 pi max(n, n_b))
 ///
 /// rated_power_w: P, rated power at the spindle [W]; rated_power >= 0.
-/// base_speed_rev_per_s: n_b, lowest spindle speed at which the rated power is reached [rev/s]; base_speed > 0.
+/// base_speed_rev_per_s: n_b, lowest spindle speed at which the rated power is reached [rev/s];
+///     base_speed > 0.
 /// spindle_speed_rev_per_s: n, spindle speed [rev/s]; spindle_speed >= 0.
 /// available_torque_n_m_out: M_av [N.m].
-/// Valid for: constant torque up to the base speed, constant power above it; one gear or pulley step; n in revolutions per second.
+/// Valid for: constant torque up to the base speed, constant power above it; one gear or pulley
+///     step; n in revolutions per second.
 /// Source: derived: the usual two-range characteristic of a controlled spindle drive.
-/// Example: rated_power=5 hp; base_speed=1750 rpm; spindle_speed=1750 rpm => 15.0060374915 lbf.ft (identity at the base speed: 33000 hp/(2 pi n)).
+/// Example: rated_power=5 hp; base_speed=1750 rpm; spindle_speed=1750 rpm => 15.0060374915 lbf.ft
+///     (identity at the base speed: 33000 hp/(2 pi n)).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_available_torque(
     rated_power_w: f64,
@@ -302,12 +324,15 @@ pub unsafe extern "C" fn gullet_available_torque_array(
 ///     P_av = P min(1, n/n_b)
 ///
 /// rated_power_w: P, rated power at the spindle [W]; rated_power >= 0.
-/// base_speed_rev_per_s: n_b, lowest spindle speed at which the rated power is reached [rev/s]; base_speed > 0.
+/// base_speed_rev_per_s: n_b, lowest spindle speed at which the rated power is reached [rev/s];
+///     base_speed > 0.
 /// spindle_speed_rev_per_s: n, spindle speed [rev/s]; spindle_speed >= 0.
 /// available_power_w_out: P_av [W].
-/// Valid for: constant torque up to the base speed, constant power above it; one gear or pulley step.
+/// Valid for: constant torque up to the base speed, constant power above it; one gear or pulley
+///     step.
 /// Source: derived: the usual two-range characteristic of a controlled spindle drive.
-/// Example: rated_power=7.5 kW; base_speed=1500 rpm; spindle_speed=500 rpm => 2.5 kW (identity: a third of the base speed).
+/// Example: rated_power=7.5 kW; base_speed=1500 rpm; spindle_speed=500 rpm => 2.5 kW (identity: a
+///     third of the base speed).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_available_power(
     rated_power_w: f64,

@@ -40,10 +40,12 @@ pub unsafe extern "C" fn gullet_practice_cutting_speed_array(
 ///
 ///     h_w = k_f f_t
 ///
-/// table_feed_per_tooth_m: f_t, feed per tooth of the table, the largest chip of a cut at least half the cutter wide [m]; table_feed_per_tooth > 0.
+/// table_feed_per_tooth_m: f_t, feed per tooth of the table, the largest chip of a cut at least half
+///     the cutter wide [m]; table_feed_per_tooth > 0.
 /// feed_factor: k_f, factor of the practice [-]; feed_factor > 0.
 /// practice_feed_per_tooth_m_out: h_w [m].
-/// Valid for: factors near 1; tables give the feed per tooth of cuts wide enough that the largest chip equals it.
+/// Valid for: factors near 1; tables give the feed per tooth of cuts wide enough that the largest
+///     chip equals it.
 /// Source: definition of a factor; the factor itself is the practice's.
 /// Example: table_feed_per_tooth=0.004 in; feed_factor=0.8 => 0.0032 in (own arithmetic).
 #[unsafe(no_mangle)]
@@ -107,7 +109,8 @@ pub unsafe extern "C" fn gullet_thinning_cap_feed_array(
 ///     a_w = k_a D
 ///
 /// diameter_m: D, cutter diameter [m]; diameter > 0.
-/// depth_ratio: k_a, depth over diameter that the practice allows for the work's ISO 513 group [-]; depth_ratio > 0.
+/// depth_ratio: k_a, depth over diameter that the practice allows for the work's ISO 513 group [-];
+///     depth_ratio > 0.
 /// practice_depth_m_out: a_w [m].
 /// Valid for: roughing passes.
 /// Source: common practice, no source.
@@ -245,9 +248,11 @@ pub unsafe extern "C" fn gullet_usable_power_array(
 /// load_share: q, load over its limit at that feed [-]; load_share > 0.
 /// chip_exponent: m_c, exponent m_c of the specific cutting force [-]; 0 <= chip_exponent < 1.
 /// feed_for_load_share_m_out: f_q [m].
-/// Valid for: loads in proportion to k_c h, that is to h^(1 - m_c): force, torque, power, deflection, clamping force at one depth and speed.
+/// Valid for: loads in proportion to k_c h, that is to h^(1 - m_c): force, torque, power,
+///     deflection, clamping force at one depth and speed.
 /// Source: derived from k_c = k_c11 h^(-m_c): the load grows with f_z^(1 - m_c).
-/// Example: feed_per_tooth=0.1 mm; load_share=2; chip_exponent=0.5 => 0.025 mm (own arithmetic: 2^(-2)).
+/// Example: feed_per_tooth=0.1 mm; load_share=2; chip_exponent=0.5 => 0.025 mm (own arithmetic:
+///     2^(-2)).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_feed_for_load_share(
     feed_per_tooth_m: f64,
@@ -277,12 +282,15 @@ pub unsafe extern "C" fn gullet_feed_for_load_share_array(
 ///
 ///     f_r = sqrt(9 sqrt(3) D R_a)
 ///
-/// mean_roughness_m: R_a, mean roughness wanted [m]; 0 <= mean_roughness <= diameter/(9*3f64.sqrt()).
+/// mean_roughness_m: R_a, mean roughness wanted [m]; 0 <= mean_roughness <=
+///     diameter/(9*3f64.sqrt()).
 /// diameter_m: D, cutter diameter [m]; diameter > 0.
 /// feed_for_wall_roughness_m_out: f_r [m].
-/// Valid for: parabolic feed marks of one tooth a revolution: run-out makes one tooth leave the mark.
+/// Valid for: parabolic feed marks of one tooth a revolution: run-out makes one tooth leave the
+///     mark.
 /// Source: derived: inverse of h = f^2/(4 D) and R_a = 4 h/(9 sqrt(3)).
-/// Example: mean_roughness=0.5345835825 um; diameter=12 mm => 0.31622776 mm (own arithmetic: h = 0.1/48 mm, so f^2 = 0.1 mm2).
+/// Example: mean_roughness=0.5345835825 um; diameter=12 mm => 0.31622776 mm (own arithmetic: h =
+///     0.1/48 mm, so f^2 = 0.1 mm2).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_feed_for_wall_roughness(
     mean_roughness_m: f64,
@@ -312,12 +320,14 @@ pub unsafe extern "C" fn gullet_feed_for_wall_roughness_array(
 ///
 /// cut_length_m: l, length of the cut [m]; cut_length > 0.
 /// approach_m: l_a, travel from first contact to full width [m]; approach >= 0.
-/// overtravel_m: l_u, travel past the end until the cutter is clear of the surface [m]; overtravel >= 0.
+/// overtravel_m: l_u, travel past the end until the cutter is clear of the surface [m]; overtravel
+///     >= 0.
 /// clearance_m: l_c, clearance at each end [m]; clearance >= 0.
 /// cut_travel_m_out: s [m].
 /// Valid for: one straight pass.
 /// Source: definition; clearance is the practice's.
-/// Example: cut_length=100 mm; approach=14 mm; overtravel=14 mm; clearance=0 mm => 128 mm (own arithmetic).
+/// Example: cut_length=100 mm; approach=14 mm; overtravel=14 mm; clearance=0 mm => 128 mm (own
+///     arithmetic).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_cut_travel(
     cut_length_m: f64,
@@ -352,7 +362,8 @@ pub unsafe extern "C" fn gullet_cut_travel_array(
 /// axial_depth_m: a_p, axial depth at which the load was found [m]; axial_depth > 0.
 /// load_share: q, load over its limit at that depth [-]; load_share > 0.
 /// depth_for_load_share_m_out: a_q [m].
-/// Valid for: force, torque, power, deflection and clamping force at one speed, feed and radial depth; square-ended cutters.
+/// Valid for: force, torque, power, deflection and clamping force at one speed, feed and radial
+///     depth; square-ended cutters.
 /// Source: derived: the width of the chip is in proportion to a_p.
 /// Example: axial_depth=10 mm; load_share=1.25 => 8 mm (own arithmetic).
 #[unsafe(no_mangle)]

@@ -7,13 +7,17 @@ use gullet::formula::removal::*;
 ///
 ///     Q = a_p a_e v_f
 ///
-/// axial_depth_m: a_p, depth of cut along the axis, in face and side milling alike [m]; axial_depth >= 0.
+/// axial_depth_m: a_p, depth of cut along the axis, in face and side milling alike [m]; axial_depth
+///     >= 0.
 /// radial_depth_m: a_e, working engagement, across the axis [m]; radial_depth >= 0.
 /// table_feed_m_per_s: v_f, table feed [m/s]; table_feed >= 0.
 /// milling_removal_rate_m3_per_s_out: Q [m3/s].
-/// Valid for: full engagement, constant section; the mean over a pass with approach and overtravel is lower.
+/// Valid for: full engagement, constant section; the mean over a pass with approach and overtravel
+///     is lower.
 /// Source: derived: section times feed.
-/// Example: axial_depth=3 mm; radial_depth=60 mm; table_feed=600 mm/min => 108000 mm3/min (Kalpakjian & Schmid, Manufacturing Engineering & Technology, Ex. 24.2 p.667 (open textbook-companion file), seen).
+/// Example: axial_depth=3 mm; radial_depth=60 mm; table_feed=600 mm/min => 108000 mm3/min
+///     (Kalpakjian & Schmid, Manufacturing Engineering & Technology, Ex. 24.2 p.667 (open
+///     textbook-companion file), seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_milling_removal_rate(
     axial_depth_m: f64,
@@ -43,13 +47,16 @@ pub unsafe extern "C" fn gullet_milling_removal_rate_array(
 ///
 ///     Q = v_c f a_p
 ///
-/// cutting_speed_m_per_s: v_c, cutting speed at the mean diameter of the cut [m/s]; cutting_speed >= 0.
+/// cutting_speed_m_per_s: v_c, cutting speed at the mean diameter of the cut [m/s]; cutting_speed >=
+///     0.
 /// feed_per_rev_m: f, feed per revolution [m]; feed_per_rev >= 0.
 /// depth_of_cut_m: a_p, depth of cut, on the radius [m]; depth_of_cut >= 0.
 /// turning_removal_rate_m3_per_s_out: Q [m3/s].
-/// Valid for: exact with the speed at the mean diameter D - a_p; the speed at the outer diameter D reads a_p/(D - a_p) high.
+/// Valid for: exact with the speed at the mean diameter D - a_p; the speed at the outer diameter D
+///     reads a_p/(D - a_p) high.
 /// Source: derived: section times speed, by Pappus's rule at the mean diameter.
-/// Example: cutting_speed=145 m/min; feed_per_rev=0.38 mm; depth_of_cut=2 mm => 110.2 cm3/min (own arithmetic on the inputs of Rao P.N., Manufacturing Technology vol. 2, 2nd ed., p.134).
+/// Example: cutting_speed=145 m/min; feed_per_rev=0.38 mm; depth_of_cut=2 mm => 110.2 cm3/min (own
+///     arithmetic on the inputs of Rao P.N., Manufacturing Technology vol. 2, 2nd ed., p.134).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_turning_removal_rate(
     cutting_speed_m_per_s: f64,
@@ -85,7 +92,8 @@ pub unsafe extern "C" fn gullet_turning_removal_rate_array(
 /// drilling_removal_rate_m3_per_s_out: Q [m3/s].
 /// Valid for: solid drilling at full diameter; n in revolutions per second.
 /// Source: derived: section times feed rate.
-/// Example: diameter=10 mm; feed_per_rev=0.2 mm; spindle_speed=800 rpm => 210 mm3/s (Kalpakjian & Schmid, Manufacturing Engineering & Technology, 4th ed., Ex. 22.2 p.632, seen).
+/// Example: diameter=10 mm; feed_per_rev=0.2 mm; spindle_speed=800 rpm => 210 mm3/s (Kalpakjian &
+///     Schmid, Manufacturing Engineering & Technology, 4th ed., Ex. 22.2 p.632, seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_drilling_removal_rate(
     diameter_m: f64,
@@ -121,7 +129,8 @@ pub unsafe extern "C" fn gullet_drilling_removal_rate_array(
 /// plunge_removal_rate_m3_per_s_out: Q [m3/s].
 /// Valid for: every plunge after the first, step below the cutter's chord at a_e.
 /// Source: derived: section times feed.
-/// Example: radial_depth=6 mm; side_step=8 mm; table_feed=320 mm/min => 15360 mm3/min (identity; feed of 0.08 mm x 2 teeth x 2000 rpm).
+/// Example: radial_depth=6 mm; side_step=8 mm; table_feed=320 mm/min => 15360 mm3/min (identity;
+///     feed of 0.08 mm x 2 teeth x 2000 rpm).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_plunge_removal_rate(
     radial_depth_m: f64,

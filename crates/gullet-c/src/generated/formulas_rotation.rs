@@ -8,11 +8,13 @@ use gullet::formula::rotation::*;
 ///     n = v_c/(pi D)
 ///
 /// cutting_speed_m_per_s: v_c, cutting speed [m/s]; cutting_speed >= 0.
-/// diameter_m: D, diameter that cuts: the effective diameter of a ball or bull nose [m]; diameter > 0.
+/// diameter_m: D, diameter that cuts: the effective diameter of a ball or bull nose [m]; diameter >
+///     0.
 /// spindle_speed_rev_per_s_out: n [rev/s].
 /// Valid for: any process with a rotating tool or workpiece; n in revolutions per second.
 /// Source: definition; symbols of ISO 3002-1 and -3, from memory.
-/// Example: cutting_speed=300 ft/min; diameter=0.375 in => 3056 rpm (Bingham, Milling Procedures (teaching web page), seen).
+/// Example: cutting_speed=300 ft/min; diameter=0.375 in => 3056 rpm (Bingham, Milling Procedures
+///     (teaching web page), seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_spindle_speed(
     cutting_speed_m_per_s: f64,
@@ -41,11 +43,13 @@ pub unsafe extern "C" fn gullet_spindle_speed_array(
 ///     v_c = pi D n
 ///
 /// spindle_speed_rev_per_s: n, spindle speed [rev/s]; spindle_speed >= 0.
-/// diameter_m: D, diameter that cuts: the effective diameter of a ball or bull nose [m]; diameter > 0.
+/// diameter_m: D, diameter that cuts: the effective diameter of a ball or bull nose [m]; diameter >
+///     0.
 /// cutting_speed_m_per_s_out: v_c [m/s].
 /// Valid for: any process with a rotating tool or workpiece; n in revolutions per second.
 /// Source: definition; symbols of ISO 3002-1 and -3, from memory.
-/// Example: spindle_speed=150 rpm; diameter=30 mm => 14.13 m/min (El-Hofy, Fundamentals of Machining Processes, 2nd ed., p.189 face-milling example (publisher excerpt), seen).
+/// Example: spindle_speed=150 rpm; diameter=30 mm => 14.13 m/min (El-Hofy, Fundamentals of Machining
+///     Processes, 2nd ed., p.189 face-milling example (publisher excerpt), seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_cutting_speed(
     spindle_speed_rev_per_s: f64,
@@ -77,8 +81,11 @@ pub unsafe extern "C" fn gullet_cutting_speed_array(
 /// diameter_m: D, diameter that cuts [m]; diameter > 0.
 /// constant: K, constant of the rule: 4 or 3.82 [-]; constant > 0.
 /// rule_of_thumb_speed_rev_per_s_out: n [rev/s].
-/// Valid for: a shop rule for mental arithmetic, not the exact speed: the exact constant is 12/pi = 3.8197, so K = 4 reads 4.72 % high (factor pi/3) and K = 3.82 reads 0.0074 % high; the 12 turns feet into inches, so that K stands for rpm, ft/min and in.
-/// Source: shop rule on student-shop sheets and in a chapter of the Society of Manufacturing Engineers, both seen; error derived.
+/// Valid for: a shop rule for mental arithmetic, not the exact speed: the exact constant is 12/pi =
+///     3.8197, so K = 4 reads 4.72 % high (factor pi/3) and K = 3.82 reads 0.0074 % high; the 12
+///     turns feet into inches, so that K stands for rpm, ft/min and in.
+/// Source: shop rule on student-shop sheets and in a chapter of the Society of Manufacturing
+///     Engineers, both seen; error derived.
 /// Example: cutting_speed=300 ft/min; diameter=0.5 in => 2400 rpm (identity: 4 x 300/0.5).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_rule_of_thumb_speed(
@@ -112,7 +119,8 @@ pub unsafe extern "C" fn gullet_rule_of_thumb_speed_array(
 /// feed_per_tooth_m: f_z, feed per tooth [m]; feed_per_tooth >= 0.
 /// teeth: z, effective teeth [-]; teeth >= 1.
 /// feed_per_rev_m_out: f [m].
-/// Valid for: z counts the teeth that share one cut: half of them for one flank of a staggered side cutter, one where run-out exceeds the feed per tooth.
+/// Valid for: z counts the teeth that share one cut: half of them for one flank of a staggered side
+///     cutter, one where run-out exceeds the feed per tooth.
 /// Source: definition; symbols of ISO 3002-3, from memory.
 /// Example: feed_per_tooth=0.05 mm; teeth=4 => 0.2 mm (identity).
 #[unsafe(no_mangle)]
@@ -148,7 +156,8 @@ pub unsafe extern "C" fn gullet_feed_per_rev_array(
 /// table_feed_m_per_s_out: v_f [m/s].
 /// Valid for: feed of the cutter's axis relative to the work; n in revolutions per second.
 /// Source: definition; symbols of ISO 3002-3, from memory.
-/// Example: feed_per_tooth=0.001 in; teeth=2; spindle_speed=3056 rpm => 6.1 in/min (Bingham, Milling Procedures (teaching web page), seen).
+/// Example: feed_per_tooth=0.001 in; teeth=2; spindle_speed=3056 rpm => 6.1 in/min (Bingham, Milling
+///     Procedures (teaching web page), seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_table_feed(
     feed_per_tooth_m: f64,
@@ -184,7 +193,8 @@ pub unsafe extern "C" fn gullet_table_feed_array(
 /// feed_per_tooth_m_out: f_z [m].
 /// Valid for: feed of the cutter's axis relative to the work; n in revolutions per second.
 /// Source: definition; symbols of ISO 3002-3, from memory.
-/// Example: table_feed=600 mm/min; teeth=10; spindle_speed=100 rpm => 0.6 mm (Kalpakjian & Schmid, Manufacturing Engineering & Technology, Ex. 24.2 p.667 (open textbook-companion file), seen).
+/// Example: table_feed=600 mm/min; teeth=10; spindle_speed=100 rpm => 0.6 mm (Kalpakjian & Schmid,
+///     Manufacturing Engineering & Technology, Ex. 24.2 p.667 (open textbook-companion file), seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_feed_per_tooth(
     table_feed_m_per_s: f64,
@@ -220,7 +230,8 @@ pub unsafe extern "C" fn gullet_feed_per_tooth_array(
 /// spindle_speed_for_feed_rev_per_s_out: n [rev/s].
 /// Valid for: feed of the cutter's axis relative to the work; n in revolutions per second.
 /// Source: definition; symbols of ISO 3002-3, from memory.
-/// Example: table_feed=120 mm/min; feed_per_tooth=0.1 mm; teeth=8 => 150 rpm (El-Hofy, Fundamentals of Machining Processes, 2nd ed., p.189 face-milling example (publisher excerpt), seen).
+/// Example: table_feed=120 mm/min; feed_per_tooth=0.1 mm; teeth=8 => 150 rpm (El-Hofy, Fundamentals
+///     of Machining Processes, 2nd ed., p.189 face-milling example (publisher excerpt), seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_spindle_speed_for_feed(
     table_feed_m_per_s: f64,
@@ -253,9 +264,11 @@ pub unsafe extern "C" fn gullet_spindle_speed_for_feed_array(
 /// feed_per_rev_m: f, feed per revolution; the lead in tapping [m]; feed_per_rev >= 0.
 /// spindle_speed_rev_per_s: n, spindle speed [rev/s]; spindle_speed >= 0.
 /// feed_rate_m_per_s_out: v_f [m/s].
-/// Valid for: turning, boring, drilling, reaming; tapping with f = lead; n in revolutions per second.
+/// Valid for: turning, boring, drilling, reaming; tapping with f = lead; n in revolutions per
+///     second.
 /// Source: definition; symbols of ISO 3002-3, from memory.
-/// Example: feed_per_rev=0.24 mm; spindle_speed=176 rpm => 42.24 mm/min (own arithmetic on the inputs of Rao P.N., Manufacturing Technology vol. 2, 2nd ed., p.130).
+/// Example: feed_per_rev=0.24 mm; spindle_speed=176 rpm => 42.24 mm/min (own arithmetic on the
+///     inputs of Rao P.N., Manufacturing Technology vol. 2, 2nd ed., p.130).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_feed_rate(
     feed_per_rev_m: f64,
@@ -289,7 +302,8 @@ pub unsafe extern "C" fn gullet_feed_rate_array(
 /// pulley_speed_rev_per_s_out: n [rev/s].
 /// Valid for: one belt without slip; n in revolutions per second.
 /// Source: derived: both pulleys run at the belt's speed.
-/// Example: motor_speed=1200 rpm; driver_diameter=6 in; driven_diameter=1.5 in => 4800 rpm (public training pages on milling machines, milling machine 6, seen).
+/// Example: motor_speed=1200 rpm; driver_diameter=6 in; driven_diameter=1.5 in => 4800 rpm (public
+///     training pages on milling machines, milling machine 6, seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_pulley_speed(
     motor_speed_rev_per_s: f64,
@@ -324,8 +338,10 @@ pub unsafe extern "C" fn gullet_pulley_speed_array(
 /// steps: k, number of speeds [-]; steps >= 2.
 /// geometric_step_ratio_out: q [-].
 /// Valid for: series designed after ISO 3 preferred numbers and the like.
-/// Source: definition of a geometric series; P.C. Sharma, A Textbook of Production Engineering, Ex. 22.2 p.778, seen in a companion.
-/// Example: lowest=72 rpm; highest=720 rpm; steps=11 => 1.2589 (public solution: 11 spindle speeds from 72 to 720 rpm in geometric progression, seen).
+/// Source: definition of a geometric series; P.C. Sharma, A Textbook of Production Engineering, Ex.
+///     22.2 p.778, seen in a companion.
+/// Example: lowest=72 rpm; highest=720 rpm; steps=11 => 1.2589 (public solution: 11 spindle speeds
+///     from 72 to 720 rpm in geometric progression, seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_geometric_step_ratio(
     lowest_rev_per_s: f64,
@@ -360,9 +376,12 @@ pub unsafe extern "C" fn gullet_geometric_step_ratio_array(
 /// steps: k, number of speeds [-]; steps >= 2.
 /// index: i, place in the series, 1 for the lowest speed [-]; 1 <= index <= steps.
 /// geometric_step_speed_rev_per_s_out: n_i [rev/s].
-/// Valid for: series designed after ISO 3 preferred numbers and the like; the speeds on a machine's plate are rounded.
-/// Source: definition of a geometric series; P.C. Sharma, A Textbook of Production Engineering, Ex. 22.2 p.778, seen in a companion.
-/// Example: lowest=72 rpm; highest=720 rpm; steps=11; index=5 => 180.85 rpm (public solution: 11 spindle speeds from 72 to 720 rpm in geometric progression, seen).
+/// Valid for: series designed after ISO 3 preferred numbers and the like; the speeds on a machine's
+///     plate are rounded.
+/// Source: definition of a geometric series; P.C. Sharma, A Textbook of Production Engineering, Ex.
+///     22.2 p.778, seen in a companion.
+/// Example: lowest=72 rpm; highest=720 rpm; steps=11; index=5 => 180.85 rpm (public solution: 11
+///     spindle speeds from 72 to 720 rpm in geometric progression, seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_geometric_step_speed(
     lowest_rev_per_s: f64,
@@ -388,37 +407,4 @@ pub unsafe extern "C" fn gullet_geometric_step_speed_array(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     unsafe { array(&geometric_step_speed::FORMULA, count, [lowest_rev_per_s, highest_rev_per_s, steps, index], geometric_step_speed_rev_per_s_out, status_out) }
-}
-
-/// Turns of a handwheel for a travel.
-///
-///     N = s/L
-///
-/// travel_m: s, travel; its sign is kept [m]; travel: any finite value.
-/// travel_per_turn_m: L, travel per turn of the handwheel [m]; travel_per_turn > 0.
-/// handwheel_turns_out: N [turns].
-/// Valid for: screw without backlash: approach from the same side each time.
-/// Source: definition.
-/// Example: travel=1.375 in; travel_per_turn=0.200 in => 6.875 turns (identity).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_handwheel_turns(
-    travel_m: f64,
-    travel_per_turn_m: f64,
-    handwheel_turns_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&handwheel_turns::FORMULA, &[travel_m, travel_per_turn_m], handwheel_turns_out) }
-}
-
-/// gullet_handwheel_turns over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_handwheel_turns_array(
-    count: usize,
-    travel_m: *const f64,
-    travel_per_turn_m: *const f64,
-    handwheel_turns_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&handwheel_turns::FORMULA, count, [travel_m, travel_per_turn_m], handwheel_turns_out, status_out) }
 }

@@ -9,12 +9,17 @@ use gullet::formula::thread::*;
 ///
 /// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
 /// pitch_m: P, pitch [m]; pitch > 0.
-/// thread_percent: p, percentage of thread [-]; 0 <= thread_percent < major_diameter/(thread_basis*pitch).
+/// thread_percent: p, percentage of thread [-]; 0 <= thread_percent <
+///     major_diameter/(thread_basis*pitch).
 /// thread_basis: K, basis of the percentage, over the pitch [-]; thread_basis > 0.
 /// tap_drill_diameter_m_out: d [m].
-/// Valid for: 60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones.
-/// Source: thread geometry of ISO 68-1 and ASME B1.1, from memory; the charts' basis: E. Oberg et al., Machinery's Handbook, 31st ed., p.2155, seen.
-/// Example: major_diameter=0.25 in; pitch=0.05 in; thread_percent=75 % => 0.20128607125 in (identity: 1/4-20 at 75 % takes a No 7 drill (0.201 in)).
+/// Valid for: 60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of
+///     tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN
+///     overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones.
+/// Source: thread geometry of ISO 68-1 and ASME B1.1, from memory; the charts' basis: E. Oberg et
+///     al., Machinery's Handbook, 31st ed., p.2155, seen.
+/// Example: major_diameter=0.25 in; pitch=0.05 in; thread_percent=75 % => 0.20128607125 in
+///     (identity: 1/4-20 at 75 % takes a No 7 drill (0.201 in)).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_tap_drill_diameter(
     major_diameter_m: f64,
@@ -51,9 +56,14 @@ pub unsafe extern "C" fn gullet_tap_drill_diameter_array(
 /// drill_diameter_m: d, drill diameter [m]; 0 < drill_diameter <= major_diameter.
 /// thread_basis: K, basis of the percentage, over the pitch [-]; thread_basis > 0.
 /// thread_percent_out: p [-].
-/// Valid for: 60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones.
-/// Source: thread geometry of ISO 68-1 and ASME B1.1, from memory; the charts' basis: E. Oberg et al., Machinery's Handbook, 31st ed., p.2155, seen.
-/// Example: major_diameter=0.0600 in; pitch=0.0125 in; drill_diameter=0.0512 in; thread_basis=1.2990381 => 54 % (E. Oberg et al., Machinery's Handbook, 31st ed., table 2 p.2155, seen).
+/// Valid for: 60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of
+///     tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN
+///     overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones.
+/// Source: thread geometry of ISO 68-1 and ASME B1.1, from memory; the charts' basis: E. Oberg et
+///     al., Machinery's Handbook, 31st ed., p.2155, seen.
+/// Example: major_diameter=0.0600 in; pitch=0.0125 in; drill_diameter=0.0512 in;
+///     thread_basis=1.2990381 => 54 % (E. Oberg et al., Machinery's Handbook, 31st ed., table 2
+///     p.2155, seen).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_thread_percent(
     major_diameter_m: f64,
@@ -88,7 +98,8 @@ pub unsafe extern "C" fn gullet_thread_percent_array(
 /// thread_height_m: h, height of the thread [m]; thread_height > 0.
 /// first_depth_m: a_1, largest depth of the first pass [m]; first_depth > 0.
 /// threading_passes_out: N [-].
-/// Valid for: flank infeed; at least 1; a quotient within 1e-9, relative, above a whole number counts as that number; spring passes come on top.
+/// Valid for: flank infeed; at least 1; a quotient within 1e-9, relative, above a whole number
+///     counts as that number; spring passes come on top.
 /// Source: derived: equal chip area, a_i = h sqrt(i/N).
 /// Example: thread_height=0.92 mm; first_depth=0.25 mm => 14 (own arithmetic: 13.54 rounded up).
 #[unsafe(no_mangle)]

@@ -3,16 +3,21 @@ use super::status::gullet_status;
 use crate::formula::{array, scalar};
 use gullet::formula::time::*;
 
-/// Travel of a cutter from first contact to its full radial depth in slab, side or face milling from one edge.
+/// Travel of a cutter from first contact to its full radial depth in slab, side or face milling from
+///     one edge.
 ///
 ///     l_a = sqrt(a (D - a)); a = min(a_e, D/2)
 ///
 /// diameter_m: D, cutter diameter [m]; diameter > 0.
 /// radial_depth_m: a_e, working engagement, across the axis [m]; 0 < radial_depth <= diameter.
 /// peripheral_approach_m_out: l_a [m].
-/// Valid for: slab and side milling, face milling with one work edge inside the cutter; beyond half immersion the rim at the height of the axis touches first, so D/2.
-/// Source: circle and chord, derived; example: P.C. Sharma, A Textbook of Production Engineering, Ex. 4.17 p.228, seen in a companion.
-/// Example: diameter=150 mm; radial_depth=25 mm => 55.9 mm (P.C. Sharma, A Textbook of Production Engineering, Ex. 4.17 p.228, seen in a companion: printed travel 255.9 mm less the 200 mm length).
+/// Valid for: slab and side milling, face milling with one work edge inside the cutter; beyond half
+///     immersion the rim at the height of the axis touches first, so D/2.
+/// Source: circle and chord, derived; example: P.C. Sharma, A Textbook of Production Engineering,
+///     Ex. 4.17 p.228, seen in a companion.
+/// Example: diameter=150 mm; radial_depth=25 mm => 55.9 mm (P.C. Sharma, A Textbook of Production
+///     Engineering, Ex. 4.17 p.228, seen in a companion: printed travel 255.9 mm less the 200 mm
+///     length).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_peripheral_approach(
     diameter_m: f64,
@@ -111,7 +116,8 @@ pub unsafe extern "C" fn gullet_drill_point_length_array(
 /// cutting_time_s_out: t [s].
 /// Valid for: constant feed; short fast feeds never reach it.
 /// Source: definition.
-/// Example: travel=650 mm; feed_speed=600 mm/min => 1.083 min (S. Kalpakjian, S. Schmid, Manufacturing Engineering and Technology, Ex. 24.2 p.667, seen in a companion).
+/// Example: travel=650 mm; feed_speed=600 mm/min => 1.083 min (S. Kalpakjian, S. Schmid,
+///     Manufacturing Engineering and Technology, Ex. 24.2 p.667, seen in a companion).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_cutting_time(
     travel_m: f64,
@@ -144,9 +150,13 @@ pub unsafe extern "C" fn gullet_cutting_time_array(
 /// cutting_speed_m_per_s: v_c, cutting speed [m/s]; cutting_speed > 0.
 /// feed_per_rev_m: f, feed per revolution [m]; feed_per_rev > 0.
 /// facing_time_constant_speed_s_out: t [s].
-/// Valid for: no limit of the spindle speed; towards the centre the spindle would run away: see facing_time_limited_speed.
-/// Source: derived: integral of the speed over the radius; example: P.C. Sharma, A Textbook of Production Engineering, Ex. 4.13 p.220, seen in a companion.
-/// Example: outer_diameter=250 mm; inner_diameter=100 mm; cutting_speed=27 m/min; feed_per_rev=0.8 mm => 1.91 min (P.C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.13 p.220, seen in a companion).
+/// Valid for: no limit of the spindle speed; towards the centre the spindle would run away: see
+///     facing_time_limited_speed.
+/// Source: derived: integral of the speed over the radius; example: P.C. Sharma, A Textbook of
+///     Production Engineering, Ex. 4.13 p.220, seen in a companion.
+/// Example: outer_diameter=250 mm; inner_diameter=100 mm; cutting_speed=27 m/min; feed_per_rev=0.8
+///     mm => 1.91 min (P.C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.13 p.220,
+///     seen in a companion).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_facing_time_constant_speed(
     outer_diameter_m: f64,
@@ -176,7 +186,8 @@ pub unsafe extern "C" fn gullet_facing_time_constant_speed_array(
 
 /// Time of facing or parting at constant cutting speed up to a limit of the spindle speed.
 ///
-///     t = pi (D_1^2 - D_k^2)/(4 v_c f) + (D_k - D_2)/(2 f n_max); D_k = max(D_2, min(D_1, v_c/(pi n_max)))
+///     t = pi (D_1^2 - D_k^2)/(4 v_c f) + (D_k - D_2)/(2 f n_max); D_k = max(D_2, min(D_1, v_c/(pi
+///         n_max)))
 ///
 /// outer_diameter_m: D_1, diameter where the cut starts [m]; outer_diameter >= 0.
 /// inner_diameter_m: D_2, diameter where the cut ends [m]; 0 <= inner_diameter <= outer_diameter.
@@ -184,9 +195,12 @@ pub unsafe extern "C" fn gullet_facing_time_constant_speed_array(
 /// feed_per_rev_m: f, feed per revolution [m]; feed_per_rev > 0.
 /// maximum_speed_rev_per_s: n_max, largest spindle speed [rev/s]; maximum_speed > 0.
 /// facing_time_limited_speed_s_out: t [s].
-/// Valid for: D_k is the diameter below which the spindle stays at its largest speed; n in revolutions per second; no time for the spindle to gain speed.
+/// Valid for: D_k is the diameter below which the spindle stays at its largest speed; n in
+///     revolutions per second; no time for the spindle to gain speed.
 /// Source: derived: integral of the speed over the radius.
-/// Example: outer_diameter=100 mm; inner_diameter=0 mm; cutting_speed=200 m/min; feed_per_rev=0.2 mm; maximum_speed=3000 rpm => 0.2052 min (own arithmetic: 0.1875 min at constant cutting speed down to 21.2 mm, then 0.0177 min).
+/// Example: outer_diameter=100 mm; inner_diameter=0 mm; cutting_speed=200 m/min; feed_per_rev=0.2
+///     mm; maximum_speed=3000 rpm => 0.2052 min (own arithmetic: 0.1875 min at constant cutting
+///     speed down to 21.2 mm, then 0.0177 min).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_facing_time_limited_speed(
     outer_diameter_m: f64,
@@ -229,7 +243,8 @@ pub unsafe extern "C" fn gullet_facing_time_limited_speed_array(
 /// tapping_time_s_out: t [s].
 /// Valid for: n in revolutions per second; two reversals a hole.
 /// Source: derived: turns over speed.
-/// Example: depth=20 mm; approach=4 mm; lead=1.5 mm; spindle_speed=320 rpm; reverse_speed=640 rpm; reversal_time=0.5 s => 5.5 s (identity: 16 turns in 3.0 s, back in 1.5 s, two reversals).
+/// Example: depth=20 mm; approach=4 mm; lead=1.5 mm; spindle_speed=320 rpm; reverse_speed=640 rpm;
+///     reversal_time=0.5 s => 5.5 s (identity: 16 turns in 3.0 s, back in 1.5 s, two reversals).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_tapping_time(
     depth_m: f64,
@@ -271,7 +286,8 @@ pub unsafe extern "C" fn gullet_tapping_time_array(
 /// rapid_time_s_out: t [s].
 /// Valid for: constant acceleration, no limit of jerk; short moves never reach the rapid speed.
 /// Source: derived: motion at constant acceleration.
-/// Example: distance=50 mm; rapid_speed=30 m/min; acceleration=2.5 m/s2 => 0.28284 s (own arithmetic: 2 sqrt(0.02) s, the speed not reached).
+/// Example: distance=50 mm; rapid_speed=30 m/min; acceleration=2.5 m/s2 => 0.28284 s (own
+///     arithmetic: 2 sqrt(0.02) s, the speed not reached).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_rapid_time(
     distance_m: f64,
@@ -306,7 +322,8 @@ pub unsafe extern "C" fn gullet_rapid_time_array(
 /// band_saw_time_s_out: t [s].
 /// Valid for: mean rate over the section; for a tube the area of the wall, not of the solid.
 /// Source: definition; rates from band-saw charts.
-/// Example: area=28.2743338823081391 in2; cutting_rate=2.5 in2/min => 11.31 min (identity: 6 in round at 2.5 in2/min).
+/// Example: area=28.2743338823081391 in2; cutting_rate=2.5 in2/min => 11.31 min (identity: 6 in
+///     round at 2.5 in2/min).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_band_saw_time(
     area_m2: f64,
@@ -339,8 +356,10 @@ pub unsafe extern "C" fn gullet_band_saw_time_array(
 /// tool_life_s: T, tool life [s]; tool_life > 0.
 /// tool_change_time_per_part_s_out: t [s].
 /// Valid for: mean over many parts; edges are changed at the end of their life, also within a part.
-/// Source: definition; example: P.C. Sharma, A Textbook of Production Engineering, Ex. 4.7 p.209, seen in a companion.
-/// Example: cutting_time=2 min; change_time=10 min; tool_life=240 min => 0.083 min (P.C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7 p.209, seen in a companion).
+/// Source: definition; example: P.C. Sharma, A Textbook of Production Engineering, Ex. 4.7 p.209,
+///     seen in a companion.
+/// Example: cutting_time=2 min; change_time=10 min; tool_life=240 min => 0.083 min (P.C. Sharma, A
+///     Textbook of Production Engineering, 11th ed., Ex. 4.7 p.209, seen in a companion).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_tool_change_time_per_part(
     cutting_time_s: f64,
@@ -371,12 +390,16 @@ pub unsafe extern "C" fn gullet_tool_change_time_per_part_array(
 ///     t_x = t_1 x^(log2(r))
 ///
 /// first_unit_time_s: t_1, time of the first unit [s]; first_unit_time >= 0.
-/// learning_rate: r, time of a unit over the time of the unit half its number [-]; 0 < learning_rate <= 1.
+/// learning_rate: r, time of a unit over the time of the unit half its number [-]; 0 < learning_rate
+///     <= 1.
 /// unit: x, number of the unit [-]; unit >= 1.
 /// learning_unit_time_s_out: t_x [s].
-/// Valid for: unit curve (Crawford), not the cumulative average (Wright): taking one for the other errs by a third at 80 %.
-/// Source: unit learning curve, from memory; T.P. Wright, Factors affecting the cost of airplanes, quoted.
-/// Example: first_unit_time=60 min; learning_rate=90 %; unit=4 => 48.6 min (identity: 60 x 0.9^2 min).
+/// Valid for: unit curve (Crawford), not the cumulative average (Wright): taking one for the other
+///     errs by a third at 80 %.
+/// Source: unit learning curve, from memory; T.P. Wright, Factors affecting the cost of airplanes,
+///     quoted.
+/// Example: first_unit_time=60 min; learning_rate=90 %; unit=4 => 48.6 min (identity: 60 x 0.9^2
+///     min).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_learning_unit_time(
     first_unit_time_s: f64,

@@ -10,7 +10,8 @@ use gullet::formula::time::*;
 /// normal_time_s: t, normal time [s]; normal_time >= 0.
 /// allowance: A, allowance as a share of the normal time [-]; allowance >= 0.
 /// standard_time_s_out: t_s [s].
-/// Valid for: allowance as a share of the normal time; a share of the standard time would make it t/(1 - A).
+/// Valid for: allowance as a share of the normal time; a share of the standard time would make it
+///     t/(1 - A).
 /// Source: definition.
 /// Example: normal_time=8 min; allowance=15 % => 9.2 min (identity: 8 x 1.15 min, not 8/0.85).
 #[unsafe(no_mangle)]
