@@ -252,8 +252,8 @@ lanes! {
 }
 
 lanes! {
-    /// What follows from speed and feed.
-    Outcome, OutcomeBlock {
+    /// What follows from speed and feed: motion, chips, and power with the material's own pair.
+    Motion, MotionBlock {
         cutting_speed: Velocity,
         feed_per_rev: Length,
         table_feed: Velocity,
@@ -267,19 +267,46 @@ lanes! {
         mean_force: Force,
         /// NaN where no unit power is known.
         unit_power_power: Power,
+    }
+}
+
+lanes! {
+    /// The loads that limits are checked with: power and torque.
+    Rotary, RotaryBlock {
         limit_power: Power,
         limit_torque: Torque,
-        peak_tangential_force: Force,
-        peak_force: Force,
-        axial_force: Force,
-        deflection: Length,
-        clamping_needed: Force,
         available_power: Power,
         available_torque: Torque,
+    }
+}
+
+lanes! {
+    /// Peak forces with what bends and loosens under them.
+    Peak, PeakBlock {
+        tangential: Force,
+        in_plane: Force,
+        axial: Force,
+        deflection: Length,
+        clamping_needed: Force,
+    }
+}
+
+lanes! {
+    /// What the pass leaves and takes.
+    Finish, FinishBlock {
         /// NaN where no model applies.
         mean_roughness: Length,
         time: Time,
     }
+}
+
+/// What follows from speed and feed.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Outcome {
+    pub motion: Motion,
+    pub rotary: Rotary,
+    pub peak: Peak,
+    pub finish: Finish,
 }
 
 /// A value that may be missing.

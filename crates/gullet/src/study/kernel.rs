@@ -70,14 +70,16 @@ fn pieces(results: &mut Results, chunk: usize) -> impl Iterator<Item = Piece<'_>
         .zip(results.held_by.chunks_mut(chunk))
         .zip(results.warnings.chunks_mut(chunk))
         .enumerate()
-        .map(move |(index, (((status, binding), held_by), warnings))| Piece {
-            start: index * chunk,
-            columns: columns.iter_mut().filter_map(Iterator::next).collect(),
-            status,
-            binding,
-            held_by,
-            warnings,
-        })
+        .map(
+            move |(index, (((status, binding), held_by), warnings))| Piece {
+                start: index * chunk,
+                columns: columns.iter_mut().filter_map(Iterator::next).collect(),
+                status,
+                binding,
+                held_by,
+                warnings,
+            },
+        )
 }
 
 /// A run of rows that one thread computes.
@@ -95,6 +97,10 @@ impl Work for Chunk<'_> {
     #[inline(always)]
     fn run(mut self) {
         let mut block = Block::new();
+        let missing: Vec<usize> = (0..self.out.status.len())
+            .filter(|place| self.is_missing(*place))
+            .collect();
+        self.refuse(&missing, Code::Missing);
         for (made, places) in self.groups() {
             let group = match &*made {
                 Ok(group) => group,
@@ -115,16 +121,20 @@ impl Work for Chunk<'_> {
 }
 
 impl Chunk<'_> {
+    /// Whether something that a row needs is missing.
+    fn is_missing(&self, place: usize) -> bool {
+        self.rows
+            .missing
+            .and_then(|missing| missing.get(self.out.start + place))
+            .copied()
+            .unwrap_or_default()
+    }
+
     /// The rows of the chunk by what they choose, as places in the chunk.
     fn groups(&self) -> Vec<(Arc<Made>, Vec<usize>)> {
         let count = self.out.status.len();
         let start = self.out.start;
-        let needed = |place: &usize| {
-            !self
-                .rows
-                .missing
-                .is_some_and(|missing| missing.get(start + place).copied().unwrap_or_default())
-        };
+        let needed = |place: &usize| !self.is_missing(*place);
         if self.keys.uniform() {
             let made = self.study.group(&self.keys.of(start));
             return vec![(made, (0..count).filter(needed).collect())];
@@ -155,6 +165,11 @@ impl Chunk<'_> {
             if let Some(status) = self.out.status.get_mut(*place) {
                 *status = code.number();
             }
+            for column in &mut self.out.columns {
+                if let Some(slot) = column.get_mut(*place) {
+                    *slot = f64::NAN;
+                }
+            }
         }
     }
 
@@ -167,15 +182,25 @@ impl Chunk<'_> {
                 Column::Constant(value) => *lanes = [input.held(*value); LANES],
                 Column::Values(values) => {
                     let start = self.out.start;
-                    for (lane, place) in lanes.iter_mut().zip(places) {
-                        let value = values.get(start + place).copied().unwrap_or(f64::NAN);
-                        *lane = input.held(value);
+                    let run = run_of(places).and_then(|run| values.get(start..)?.get(run));
+                    if let Some(run) = run {
+                        for (lane, value) in lanes.iter_mut().zip(run) {
+                            *lane = input.held(*value);
+                        }
+                    } else {
+                        for (lane, place) in lanes.iter_mut().zip(places) {
+                            let value = values.get(start + place).copied().unwrap_or(f64::NAN);
+                            *lane = input.held(value);
+                        }
                     }
                 }
             }
             sized |= matches!(
                 input,
-                Input::CutterDiameter | Input::AxialDepth | Input::FeedPerTooth | Input::SpindleSpeed
+                Input::CutterDiameter
+                    | Input::AxialDepth
+                    | Input::FeedPerTooth
+                    | Input::SpindleSpeed
             );
         }
         let inputs = &mut block.inputs;
@@ -228,17 +253,29 @@ impl Chunk<'_> {
     }
 
     fn scatter(&mut self, places: &[usize], block: &Block) {
-        for (column, place) in self.out.columns.iter_mut().zip(self.wanted) {
-            let Some(lanes) = block.result(*place) else {
+        let run = run_of(places);
+        for (column, result) in self.out.columns.iter_mut().zip(self.wanted) {
+            let Some(lanes) = block.result(*result) else {
                 continue;
             };
-            for (lane, place) in places.iter().enumerate() {
-                if let Some(slot) = column.get_mut(*place) {
-                    *slot = if block.status[lane] == 0 {
-                        lanes[lane]
-                    } else {
-                        f64::NAN
-                    };
+            if let Some(slots) = run.clone().and_then(|run| column.get_mut(run)) {
+                for (slot, value) in slots.iter_mut().zip(lanes) {
+                    *slot = *value;
+                }
+            } else {
+                for (place, value) in places.iter().zip(lanes) {
+                    if let Some(slot) = column.get_mut(*place) {
+                        *slot = *value;
+                    }
+                }
+            }
+        }
+        for (lane, place) in places.iter().enumerate() {
+            if block.status[lane] != 0 {
+                for column in &mut self.out.columns {
+                    if let Some(slot) = column.get_mut(*place) {
+                        *slot = f64::NAN;
+                    }
                 }
             }
         }
@@ -257,6 +294,12 @@ impl Chunk<'_> {
             }
         }
     }
+}
+
+/// The places as a range, where they follow one another.
+fn run_of(places: &[usize]) -> Option<std::ops::Range<usize>> {
+    let (first, last) = (*places.first()?, *places.last()?);
+    (last - first + 1 == places.len()).then_some(first..last + 1)
 }
 
 impl MillingStudy<'_> {
@@ -333,7 +376,10 @@ impl Block {
         self.speeds.set(lane, *speeds);
         self.geometry.set(lane, *geometry);
         self.candidate.set(lane, *candidate);
-        self.outcome.set(lane, *outcome);
+        self.motion.set(lane, outcome.motion);
+        self.rotary.set(lane, outcome.rotary);
+        self.peak.set(lane, outcome.peak);
+        self.finish.set(lane, outcome.finish);
         self.pace
             .set(lane, results::pace(&mut NoRecord, kinds, inputs, outcome));
         self.ends
@@ -406,28 +452,46 @@ fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
     for lane in 0..LANES {
         let inputs = block.inputs.get(lane);
         let engaged = block.engaged.get(lane);
-        let geometry = block.geometry.get(lane);
         let candidate = block.candidate.get(lane);
-        let outcome = chain::outcome(
+        let motion = chain::motion(
             &mut NoRecord,
             kinds,
             &inputs,
             &engaged,
-            &geometry,
             candidate.speed,
             candidate.feed,
         );
-        block.outcome.set(lane, outcome);
+        block.motion.set(lane, motion);
+    }
+    for lane in 0..LANES {
+        let inputs = block.inputs.get(lane);
+        let geometry = block.geometry.get(lane);
+        let motion = block.motion.get(lane);
+        let speed = si(block.candidate.speed[lane]);
+        let rotary = chain::rotary(&mut NoRecord, &inputs, &geometry, &motion, speed);
+        block.rotary.set(lane, rotary);
+    }
+    for lane in 0..LANES {
+        let inputs = block.inputs.get(lane);
+        let geometry = block.geometry.get(lane);
+        let motion = block.motion.get(lane);
+        block.peak.set(
+            lane,
+            chain::peak(&mut NoRecord, kinds, &inputs, &geometry, &motion),
+        );
+        block.finish.set(
+            lane,
+            chain::finish(&mut NoRecord, kinds, &inputs, &geometry, &motion),
+        );
     }
     for lane in 0..LANES {
         let inputs = block.inputs.get(lane);
         let engaged = block.engaged.get(lane);
         let geometry = block.geometry.get(lane);
-        let outcome = block.outcome.get(lane);
-        block.pace.set(
-            lane,
-            results::pace(&mut NoRecord, kinds, &inputs, &outcome),
-        );
+        let outcome = block.outcome(lane);
+        block
+            .pace
+            .set(lane, results::pace(&mut NoRecord, kinds, &inputs, &outcome));
         block
             .ends
             .set(lane, results::ends(&inputs, &engaged, &geometry, &outcome));
@@ -435,7 +499,7 @@ fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
     for lane in 0..LANES {
         let inputs = block.inputs.get(lane);
         let candidate = block.candidate.get(lane);
-        let outcome = block.outcome.get(lane);
+        let outcome = block.outcome(lane);
         let verdict = limits::judge(kinds, &inputs, &candidate, &outcome);
         block.verdict.set(lane, verdict);
         let speeds = block.speeds.get(lane);
@@ -455,7 +519,7 @@ fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
             &block.engaged.get(lane),
             &block.geometry.get(lane),
             &block.candidate.get(lane),
-            &block.outcome.get(lane),
+            &block.outcome(lane),
             &block.pace.get(lane),
             &block.ends.get(lane),
             &verdict,
