@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from typing import Any, NamedTuple
 
 from ._fields import ConsequencesFields, SettingsFields
-from ._gullet import Cut, Quantity
+from ._gullet import Cut, Quantity, Table, column_unit
 
 
 class Parameter(NamedTuple):
@@ -147,6 +147,31 @@ class Ledger(tuple[Limit, ...]):
         """The limit nearest to its bound."""
         return next((limit for limit in self if limit.binding), None)
 
+    def to_table(self, *, units: str | None = None) -> Table:
+        """The limits as a table; a value and its bound are in the unit of their row."""
+        symbols = [column_unit(limit.value.kind, units) for limit in self]
+        rows = list(zip(self, symbols))
+        return Table(
+            {
+                "limit": [limit.name for limit in self],
+                "value": [limit.value.to(symbol) for limit, symbol in rows],
+                "bound": [limit.bound.to(symbol) for limit, symbol in rows],
+                "unit": symbols,
+                "side": [limit.side for limit in self],
+                "share": [limit.share for limit in self],
+                "binding": [limit.binding for limit in self],
+                "exceeded": [limit.exceeded for limit in self],
+                "origin": [limit.origin for limit in self],
+                "relief": [None if limit.relief is None else str(limit.relief) for limit in self],
+            }
+        )
+
+    def __arrow_c_schema__(self) -> Any:
+        return self.to_table().__arrow_c_schema__()
+
+    def __arrow_c_stream__(self, requested_schema: Any = None) -> Any:
+        return self.to_table().__arrow_c_stream__(requested_schema)
+
     def __repr__(self) -> str:
         return "\n".join(map(str, self))
 
@@ -256,6 +281,40 @@ class PlannedPass(NamedTuple):
     readout: Quantity
     cut: Cut
     time: PassTime
+
+
+class TableColumn(NamedTuple):
+    """A column of a table; its plain numbers are in ``unit``."""
+
+    name: str
+    type: str
+    unit: str | None
+    kind: str | None
+    meaning: str | None
+    nullable: bool
+
+
+def _table_columns(rows: list[tuple[Any, ...]]) -> tuple[TableColumn, ...]:
+    return tuple(TableColumn(*row) for row in rows)
+
+
+def _plan_table(passes: tuple[PlannedPass, ...], units: str) -> Table:
+    cuts = [planned.cut for planned in passes]
+    columns: dict[str, Any] = {
+        "pass": [planned.number for planned in passes],
+        "kind": [cut.pass_.kind for cut in cuts],
+        "depth": [planned.depth for planned in passes],
+        "readout": [planned.readout for planned in passes],
+        "left_counts": [planned.left_counts for planned in passes],
+        "spindle_speed": [cut.settings.spindle_speed for cut in cuts],
+        "cutting_speed": [cut.settings.cutting_speed for cut in cuts],
+        "feed_per_tooth": [cut.settings.feed_per_tooth for cut in cuts],
+        "table_feed": [cut.settings.table_feed for cut in cuts],
+        "cutting_power": [cut.consequences.cutting_power for cut in cuts],
+        "limit": [None if cut.ledger.binding is None else cut.ledger.binding.name for cut in cuts],
+        "time": [planned.time.total for planned in passes],
+    }
+    return Table(columns, units=units)
 
 
 def _limits(rows: list[tuple[Any, ...]]) -> Ledger:

@@ -23,6 +23,18 @@ class ArrayLike(Protocol):
     def __array__(self) -> Any: ...
 
 
+class ArrowStream(Protocol):
+    """A table of any library that exports streams of Arrow."""
+
+    def __arrow_c_stream__(self, requested_schema: Any = None) -> Any: ...
+
+
+class ArrowArray(Protocol):
+    """A batch of any library that exports struct arrays of Arrow."""
+
+    def __arrow_c_array__(self, requested_schema: Any = None) -> Any: ...
+
+
 QuantityLike: TypeAlias = Union[
     Quantity,
     str,

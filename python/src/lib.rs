@@ -6,12 +6,14 @@
 #![allow(clippy::type_complexity)]
 
 mod array;
+mod arrow;
 mod cut;
 mod errors;
 mod formula;
 mod model;
 mod plan;
 mod quantity;
+mod step;
 
 use pyo3::prelude::*;
 
@@ -22,7 +24,7 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add("__version__", env!("CARGO_PKG_VERSION"))?;
     module.add_class::<quantity::Quantity>()?;
     module.add_class::<formula::Formula>()?;
-    module.add_class::<formula::Step>()?;
+    module.add_class::<step::Step>()?;
     module.add_class::<model::Library>()?;
     module.add_class::<model::Part>()?;
     module.add_class::<cut::Setup>()?;
@@ -35,9 +37,10 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(quantity::kinds, module)?)?;
     module.add_function(wrap_pyfunction!(formula::formulas, module)?)?;
     module.add_function(wrap_pyfunction!(formula::evaluate, module)?)?;
-    module.add_function(wrap_pyfunction!(formula::explain, module)?)?;
-    module.add_function(wrap_pyfunction!(formula::_step, module)?)?;
+    module.add_function(wrap_pyfunction!(step::explain, module)?)?;
+    module.add_function(wrap_pyfunction!(step::_step, module)?)?;
     module.add_function(wrap_pyfunction!(model::job_keys, module)?)?;
+    module.add_function(wrap_pyfunction!(model::material_fields, module)?)?;
     module.add_function(wrap_pyfunction!(model::builtin_names, module)?)?;
     module.add_function(wrap_pyfunction!(cut::record_fields, module)?)?;
     module.add_function(wrap_pyfunction!(cut::_cut, module)?)?;
@@ -47,6 +50,11 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(plan::_planned_cut, module)?)?;
     module.add_function(wrap_pyfunction!(plan::job_schema, module)?)?;
     module.add_function(wrap_pyfunction!(plan::job_reference, module)?)?;
+    module.add_class::<arrow::Table>()?;
+    module.add_function(wrap_pyfunction!(arrow::_table, module)?)?;
+    module.add_function(wrap_pyfunction!(arrow::catalogue, module)?)?;
+    module.add_function(wrap_pyfunction!(arrow::column_unit, module)?)?;
+    module.add_function(wrap_pyfunction!(arrow::worked_examples, module)?)?;
     module.add_function(wrap_pyfunction!(errors::codes, module)?)?;
     Ok(())
 }

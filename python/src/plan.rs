@@ -286,6 +286,27 @@ impl PassPlan {
         self.plan.passes.len()
     }
 
+    #[pyo3(signature = (*, units=None))]
+    fn to_table<'py>(
+        slf: &Bound<'py, PassPlan>,
+        units: Option<&str>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let units = units.map_or_else(|| units_name(slf.get().data.job.units), |units| units);
+        made(slf.py(), "_plan_table", (slf.getattr("passes")?, units))
+    }
+
+    fn __arrow_c_schema__<'py>(slf: &Bound<'py, PassPlan>) -> PyResult<Bound<'py, PyAny>> {
+        PassPlan::to_table(slf, None)?.call_method0("__arrow_c_schema__")
+    }
+
+    #[pyo3(signature = (requested_schema=None))]
+    fn __arrow_c_stream__<'py>(
+        slf: &Bound<'py, PassPlan>,
+        requested_schema: Option<&Bound<'py, PyAny>>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        PassPlan::to_table(slf, None)?.call_method1("__arrow_c_stream__", (requested_schema,))
+    }
+
     fn __eq__(&self, other: &PassPlan) -> bool {
         self.job().__eq__(&other.job())
     }

@@ -1,0 +1,195 @@
+//! The cuts a set-up makes.
+
+mod html;
+mod records;
+mod setup;
+
+pub use records::record_fields;
+pub use setup::{_cut, Setup};
+
+use crate::errors::raise;
+use crate::plan::JobData;
+use crate::quantity::{Quantity, system};
+use gullet::operation::{self as core, Pass};
+use gullet::plan::cut_json;
+use gullet::quantity::{Kind, UnitSystem, format};
+use pyo3::prelude::*;
+use pyo3::types::PyDict;
+use std::hash::{DefaultHasher, Hash, Hasher};
+use std::sync::Arc;
+
+/// Where a cut came from, so that a pickle can make it again, bit for bit.
+enum Origin {
+    Milled(Py<Setup>, UnitSystem, bool),
+    Planned(Arc<JobData>, usize),
+}
+
+#[pyclass(frozen, module = "gullet", name = "Cut")]
+pub struct Cut {
+    cut: core::Cut,
+    origin: Origin,
+}
+
+impl Cut {
+    fn milled(
+        setup: &Bound<'_, Setup>,
+        pass: &Pass,
+        units: UnitSystem,
+        lower: bool,
+    ) -> PyResult<Cut> {
+        let cut = setup.get().cut(pass, units, lower);
+        Ok(Cut {
+            cut: cut.map_err(|error| raise(setup.py(), &error))?,
+            origin: Origin::Milled(setup.clone().unbind(), units, lower),
+        })
+    }
+
+    fn doubts(&self) -> Vec<String> {
+        self.cut.warnings.iter().map(|w| w.text.clone()).collect()
+    }
+
+    pub fn planned(cut: core::Cut, job: Arc<JobData>, index: usize) -> Cut {
+        Cut {
+            cut,
+            origin: Origin::Planned(job, index),
+        }
+    }
+
+    fn bits(&self) -> Vec<Option<u64>> {
+        let settings = self.cut.settings.fields();
+        let consequences = self.cut.consequences.fields();
+        settings
+            .iter()
+            .chain(&consequences)
+            .map(|field| field.value.map(f64::to_bits))
+            .collect()
+    }
+}
+
+/// A record of the package made from plain values.
+pub fn made<'py>(
+    py: Python<'py>,
+    name: &str,
+    values: impl pyo3::call::PyCallArgs<'py>,
+) -> PyResult<Bound<'py, PyAny>> {
+    py.import("gullet._records")?.getattr(name)?.call1(values)
+}
+
+#[pymethods]
+impl Cut {
+    #[getter]
+    fn pass_<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        made(py, "_pass", (records::pass(&self.cut),))
+    }
+
+    #[getter]
+    fn settings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        made(py, "_settings", (records::settings(&self.cut),))
+    }
+
+    #[getter]
+    fn consequences<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        made(py, "_consequences", (records::consequences(&self.cut),))
+    }
+
+    #[getter]
+    fn ledger<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        made(py, "_limits", (records::limits(&self.cut),))
+    }
+
+    #[getter]
+    fn adjustments<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        made(py, "_adjustments", (records::adjustments(&self.cut),))
+    }
+
+    #[getter]
+    fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        made(py, "_data", (records::data(&self.cut),))
+    }
+
+    #[getter]
+    fn warnings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        made(py, "_warnings", (records::warnings(&self.cut),))
+    }
+
+    #[getter]
+    fn spread<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        made(py, "_spread", (records::spread(&self.cut),))
+    }
+
+    #[getter]
+    fn cautions(&self) -> Vec<&'static str> {
+        self.cut.cautions.clone()
+    }
+
+    #[getter]
+    fn steps<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        made(py, "_steps", (records::steps(py, &self.cut)?,))
+    }
+
+    fn to_json(&self, py: Python<'_>) -> PyResult<String> {
+        Ok(cut_json(&self.cut, system(py)?).to_string())
+    }
+
+    fn __eq__(&self, other: &Cut) -> bool {
+        self.cut.pass == other.cut.pass
+            && self.bits() == other.bits()
+            && self.cut.ledger == other.cut.ledger
+            && self.cut.warnings == other.cut.warnings
+    }
+
+    fn __hash__(&self) -> u64 {
+        let mut hasher = DefaultHasher::new();
+        self.bits().hash(&mut hasher);
+        hasher.finish()
+    }
+
+    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
+        let system = system(py)?;
+        let settings = &self.cut.settings;
+        Ok(format!(
+            "<Cut {} {}: {}, {}, table feed {}; power {}>",
+            self.cut.pass.operation.name(),
+            self.cut.pass.kind.name(),
+            format(Kind::RotationalSpeed, settings.spindle_speed.value, system),
+            format(Kind::Length, settings.feed_per_tooth.value, system) + " a tooth",
+            format(Kind::Velocity, settings.table_feed.value, system),
+            format(
+                Kind::Power,
+                self.cut.consequences.cutting_power.value,
+                system
+            ),
+        ))
+    }
+
+    fn _repr_html_(&self, py: Python<'_>) -> PyResult<String> {
+        Ok(html::page(&self.cut, system(py)?))
+    }
+
+    fn __reduce__<'py>(
+        &self,
+        py: Python<'py>,
+    ) -> PyResult<(Bound<'py, PyAny>, Bound<'py, pyo3::types::PyTuple>)> {
+        let own = py.import("gullet._gullet")?;
+        match &self.origin {
+            Origin::Milled(setup, units, lower) => {
+                let pass = &self.cut.pass;
+                let keys = PyDict::new(py);
+                keys.set_item("operation", pass.operation.name())?;
+                keys.set_item("kind", pass.kind.name())?;
+                keys.set_item("direction", pass.direction.name())?;
+                keys.set_item("lower_loads", lower)?;
+                for (name, value) in records::pass(&self.cut).3 {
+                    let units = Some(*units);
+                    keys.set_item(name, value.map(|value| Quantity { units, ..value }))?;
+                }
+                let arguments = (setup.clone_ref(py), keys).into_pyobject(py)?;
+                Ok((own.getattr("_cut")?, arguments))
+            }
+            Origin::Planned(job, index) => {
+                let arguments = (job.to_py(), index).into_pyobject(py)?;
+                Ok((own.getattr("_planned_cut")?, arguments))
+            }
+        }
+    }
+}
