@@ -22,8 +22,17 @@ fn every_row_gets_its_code_parameter_and_words() {
     let mut wrong = Vec::new();
     for record in reader.records() {
         let record = record.unwrap();
-        let [id, entry, subject, input, code, parameter, problems, text, value] =
-            [0, 1, 2, 3, 4, 5, 6, 7, 8].map(|column| record.get(column).unwrap());
+        let [
+            id,
+            entry,
+            subject,
+            input,
+            code,
+            parameter,
+            problems,
+            text,
+            value,
+        ] = [0, 1, 2, 3, 4, 5, 6, 7, 8].map(|column| record.get(column).unwrap());
         let result = match entry {
             "quantity" => {
                 Quantity::parse(Kind::from_name(subject).unwrap(), input).map(|q| q.to_string())

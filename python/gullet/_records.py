@@ -166,12 +166,6 @@ class Ledger(tuple[Limit, ...]):
             }
         )
 
-    def __arrow_c_schema__(self) -> Any:
-        return self.to_table().__arrow_c_schema__()
-
-    def __arrow_c_stream__(self, requested_schema: Any = None) -> Any:
-        return self.to_table().__arrow_c_stream__(requested_schema)
-
     def __repr__(self) -> str:
         return "\n".join(map(str, self))
 

@@ -195,7 +195,10 @@ pub fn of_columns(source: &Bound<'_, PyAny>, system: UnitSystem) -> Result<Table
         Problem::new(
             Code::WrongType,
             "",
-            source.get_type().to_string(),
+            source
+                .get_type()
+                .name()
+                .map_or_else(|_| "an object".to_owned(), |name| name.to_string()),
             "a table of Arrow, or a dictionary of columns",
             "write gullet.Table({\"diameter\": gullet.Quantity([6, 10], \"mm\")})",
         )
@@ -208,6 +211,17 @@ pub fn of_columns(source: &Bound<'_, PyAny>, system: UnitSystem) -> Result<Table
         let name = name.str()?.to_string_lossy().into_owned();
         match column(&name, &value, system) {
             Ok((field, array)) => {
+                let first = columns.first().map_or(array.len(), |c: &ArrayRef| c.len());
+                if array.len() != first {
+                    problems.push(Problem::new(
+                        Code::Inconsistent,
+                        name,
+                        format!("{} cells", array.len()),
+                        format!("{first} cells, as the first column"),
+                        "give every column a cell for each row",
+                    ));
+                    continue;
+                }
                 fields.push(field);
                 columns.push(array);
             }
@@ -255,22 +269,44 @@ fn column(
         return quantities(name, &quantity_of(&items)?, system);
     }
     if first.is_instance_of::<PyString>() {
-        let texts: Vec<Option<String>> = items.extract()?;
+        let texts: Vec<Option<String>> = cells(&items)?;
         return plain(Arc::new(StringArray::from(texts)));
     }
     if first.is_instance_of::<PyBool>() {
-        let flags: Vec<Option<bool>> = items.extract()?;
+        let flags: Vec<Option<bool>> = cells(&items)?;
         return plain(Arc::new(BooleanArray::from(flags)));
     }
     if items
         .iter()
         .all(|item| item.is_none() || item.is_instance_of::<PyInt>())
     {
-        let whole: Vec<Option<i64>> = items.extract()?;
+        let whole: Vec<Option<i64>> = cells(&items)?;
         return plain(Arc::new(Int64Array::from(whole)));
     }
-    let numbers: Vec<Option<f64>> = items.extract()?;
+    let numbers: Vec<Option<f64>> = cells(&items)?;
     plain(Arc::new(Float64Array::from(numbers)))
+}
+
+/// Cells of one type.
+fn cells<'py, T: FromPyObjectOwned<'py>>(
+    items: &Bound<'py, PyList>,
+) -> Result<Vec<Option<T>>, Fault> {
+    let cell = |item: Bound<'py, PyAny>| {
+        item.extract::<Option<T>>().map_err(|_| -> Fault {
+            Problem::new(
+                Code::WrongType,
+                "",
+                item.repr().map_or_else(
+                    |_| "an object".to_owned(),
+                    |text| text.to_string_lossy().chars().take(40).collect(),
+                ),
+                "cells of one type: text, booleans, integers of 64 bits, numbers or quantities",
+                "give the column one type of cells, None where one is empty",
+            )
+            .into()
+        })
+    };
+    items.iter().map(cell).collect()
 }
 
 fn single() -> Fault {

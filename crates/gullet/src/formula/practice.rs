@@ -2,6 +2,7 @@
 //! feed.
 
 use super::define::formulas;
+use super::finish::SQRT_3;
 
 formulas! {
     topic "practice";
