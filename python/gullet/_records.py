@@ -8,6 +8,10 @@ from typing import Any, NamedTuple
 from ._fields import ConsequencesFields, SettingsFields
 from ._gullet import Cut, Quantity, Table, column_unit
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ._types import Units
+
 
 class Parameter(NamedTuple):
     """A parameter of a formula."""
@@ -147,7 +151,7 @@ class Ledger(tuple[Limit, ...]):
         """The limit nearest to its bound."""
         return next((limit for limit in self if limit.binding), None)
 
-    def to_table(self, *, units: str | None = None) -> Table:
+    def to_table(self, *, units: Units | None = None) -> Table:
         """The limits as a table; a value and its bound are in the unit of their row."""
         symbols = [column_unit(limit.value.kind, units) for limit in self]
         rows = list(zip(self, symbols))
@@ -292,7 +296,7 @@ def _table_columns(rows: list[tuple[Any, ...]]) -> tuple[TableColumn, ...]:
     return tuple(TableColumn(*row) for row in rows)
 
 
-def _plan_table(passes: tuple[PlannedPass, ...], units: str) -> Table:
+def _plan_table(passes: tuple[PlannedPass, ...], units: Units) -> Table:
     cuts = [planned.cut for planned in passes]
     columns: dict[str, Any] = {
         "pass": [planned.number for planned in passes],

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any, Protocol, TypeAlias, Union
+from typing import Any, Literal, Protocol, TypeAlias, Union
 
 from ._gullet import Quantity
 
@@ -34,6 +34,8 @@ class ArrowArray(Protocol):
 
     def __arrow_c_array__(self, requested_schema: Any = None) -> Any: ...
 
+
+Units: TypeAlias = Union[Literal["metric"], Literal["inch"]]
 
 QuantityLike: TypeAlias = Union[
     Quantity,

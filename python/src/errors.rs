@@ -112,7 +112,11 @@ pub fn warn_rows(py: Python<'_>, name: &str, rows: &Rows) -> PyResult<()> {
     Ok(())
 }
 
-/// Every code with its number, in order.
+/// Every code of an error with its number, in order.
+///
+/// >>> import gullet
+/// >>> gullet.codes()[0]
+/// ('out_of_range', 10)
 #[pyfunction]
 pub fn codes() -> Vec<(&'static str, i32)> {
     Code::ALL

@@ -16,6 +16,7 @@ const ON_BAD_ROW: &str = "on_bad_row";
 /// Most bad rows an error tells of one by one.
 const FIRST: usize = 5;
 
+/// A formula of the catalogue, called with keywords.
 #[pyclass(frozen, module = "gullet.formula")]
 pub struct Formula {
     pub formula: &'static core::Formula,
@@ -331,51 +332,61 @@ impl Formula {
             .call1((slf,))
     }
 
+    /// Name it is called by.
     #[getter]
     fn name(&self) -> &'static str {
         self.formula.name
     }
 
+    /// Topic it stands under.
     #[getter]
     fn topic(&self) -> &'static str {
         self.formula.topic
     }
 
+    /// Symbol of its result.
     #[getter]
     fn symbol(&self) -> &'static str {
         self.formula.symbol
     }
 
+    /// What it gives.
     #[getter]
     fn meaning(&self) -> &'static str {
         self.formula.meaning
     }
 
+    /// Equation as text.
     #[getter]
     fn equation(&self) -> &'static str {
         self.formula.equation
     }
 
+    /// Equation in LaTeX.
     #[getter]
     fn latex(&self) -> &'static str {
         self.formula.latex
     }
 
+    /// Assumptions and range.
     #[getter]
     fn validity(&self) -> &'static str {
         self.formula.validity
     }
 
+    /// Where the equation comes from.
     #[getter]
     fn source(&self) -> &'static str {
         self.formula.source
     }
 
+    /// Kind of its result.
     #[getter]
     fn result(&self) -> &'static str {
         self.formula.result.name()
     }
 
+    /// Worked example: arguments, result as printed, tolerance, source.
     #[getter]
     fn example(&self) -> (&'static str, &'static str, f64, &'static str) {
         let example = &self.formula.example;
@@ -387,6 +398,7 @@ impl Formula {
         )
     }
 
+    /// Its arguments, each with symbol, kind, meaning and admissible range.
     #[getter]
     fn parameters<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         let rows: Vec<_> = self
@@ -439,6 +451,10 @@ pub fn units_given(py: Python<'_>, given: Option<&Bound<'_, PyDict>>) -> UnitSys
 }
 
 /// Every formula, by topic.
+///
+/// >>> import gullet
+/// >>> [formula.name for formula in gullet.formulas() if formula.topic == "thread"]
+/// ['tap_drill_diameter', 'thread_percent', 'threading_passes', 'threading_depth']
 #[pyfunction]
 pub fn formulas(py: Python<'_>) -> Vec<Formula> {
     catalogue()
@@ -452,6 +468,11 @@ pub fn named(py: Python<'_>, name: &str) -> PyResult<Formula> {
         .map_err(|error| raise(py, &error))
 }
 
+/// A formula by its name.
+///
+/// >>> import gullet
+/// >>> print(gullet.evaluate("spindle_speed", cutting_speed="300 ft/min", diameter="1/2 in"))
+/// 2292 rpm
 #[pyfunction]
 #[pyo3(signature = (name, /, **arguments))]
 pub fn evaluate(

@@ -52,6 +52,15 @@ impl Tables {
     }
 }
 
+/// The reference tables, with a shop's own tables over them.
+///
+/// >>> import gullet
+/// >>> library = gullet.Library()
+/// >>> library.tables
+/// ['materials', 'cutting_speeds', 'feeds', 'unit_power', 'tool_life', 'hardness', 'sources']
+/// >>> own = gullet.Library([("own.csv", "id,class,tool_material,process,sfm_start,src\no1,6061,HSS,end milling,220,trial\n")])
+/// >>> gullet.Material("6061", library=own).cutting_speed("HSS").start == gullet.Quantity("220 ft/min")
+/// True
 #[pyclass(frozen, module = "gullet", name = "Library")]
 pub struct Library {
     pub tables: Tables,
@@ -132,12 +141,18 @@ impl Library {
         })
     }
 
+    /// Names and texts of the tables laid over.
     #[getter]
     fn overlays(&self) -> Vec<(String, String)> {
         self.tables.overlays.to_vec()
     }
 
     /// One of the tables, a shop's own rows included.
+    ///
+    /// >>> import gullet
+    /// >>> feeds = gullet.Library().table("feeds", units="inch")
+    /// >>> feeds["feed_start_in"].kind
+    /// 'length'
     #[pyo3(signature = (name, *, units=None))]
     fn table(&self, py: Python<'_>, name: &str, units: Option<&str>) -> PyResult<Table> {
         let answer = || -> Result<Table, Fault> {
@@ -151,11 +166,13 @@ impl Library {
         CoreLibrary::LISTINGS.to_vec()
     }
 
+    /// The table of materials.
     #[getter]
     fn materials(&self, py: Python<'_>) -> PyResult<Table> {
         self.table(py, "materials", None)
     }
 
+    /// The table of sources.
     #[getter]
     fn sources(&self, py: Python<'_>) -> PyResult<Table> {
         self.table(py, "sources", None)
@@ -452,7 +469,12 @@ pub fn job_keys() -> Vec<KeyRow> {
         .collect()
 }
 
-/// Names of the built-in machines and practices.
+/// Names of the built-in machines and practices; their data are invented.
+///
+/// >>> import gullet
+/// >>> machines, practices = gullet.builtin_names()
+/// >>> "manual-knee-mill" in machines
+/// True
 #[pyfunction]
 pub fn builtin_names() -> (&'static [&'static str], &'static [&'static str]) {
     (Machine::BUILTIN, Practice::BUILTIN)

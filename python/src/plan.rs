@@ -12,7 +12,21 @@ use pyo3::types::PyDict;
 use std::hash::{DefaultHasher, Hash, Hasher};
 use std::sync::Arc;
 
-/// A job with the text it was read from.
+/// A job: the keys of a job file, read and checked.
+///
+/// >>> import gullet
+/// >>> job = gullet.Job(
+/// ...     material="6061", machine="manual-knee-mill", operation="side-milling",
+/// ...     blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+/// ...     cutter={"form": "square", "material": "HSS", "diameter": "1/2 in", "teeth": 2,
+/// ...             "flute_length": "1 in", "stick_out": "1.5 in"},
+/// ...     hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+/// ...     remove="0.12 in", axial_depth="0.4 in",
+/// ... )
+/// >>> job.operation, job.units
+/// ('side-milling', 'metric')
+/// >>> gullet.Job.from_json(job.to_json()) == job
+/// True
 pub struct JobData {
     text: String,
     toml: bool,
@@ -26,6 +40,21 @@ impl JobData {
     }
 }
 
+/// A job: the keys of a job file, read and checked.
+///
+/// >>> import gullet
+/// >>> job = gullet.Job(
+/// ...     material="6061", machine="manual-knee-mill", operation="side-milling",
+/// ...     blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+/// ...     cutter={"form": "square", "material": "HSS", "diameter": "1/2 in", "teeth": 2,
+/// ...             "flute_length": "1 in", "stick_out": "1.5 in"},
+/// ...     hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+/// ...     remove="0.12 in", axial_depth="0.4 in",
+/// ... )
+/// >>> job.operation, job.units
+/// ('side-milling', 'metric')
+/// >>> gullet.Job.from_json(job.to_json()) == job
+/// True
 #[pyclass(frozen, module = "gullet", name = "Job")]
 pub struct Job {
     data: Arc<JobData>,
@@ -116,31 +145,37 @@ impl Job {
         Ok(value.to_string())
     }
 
+    /// Title of the job.
     #[getter]
     fn title(&self) -> &str {
         &self.data.job.title
     }
 
+    /// System its card is printed in.
     #[getter]
     fn units(&self) -> &'static str {
         units_name(self.data.job.units)
     }
 
+    /// What is milled.
     #[getter]
     fn operation(&self) -> &'static str {
         self.data.job.operation.name()
     }
 
+    /// What was left out and assumed.
     #[getter]
     fn assumptions(&self) -> Vec<String> {
         self.data.job.assumptions.clone()
     }
 
+    /// The tables it was read against.
     #[getter]
     fn library(&self) -> Library {
         self.data.tables.to_py()
     }
 
+    /// The pass plan.
     fn plan(&self, py: Python<'_>) -> PyResult<PassPlan> {
         let plan = py
             .detach(|| core::PassPlan::new(&self.data.job, self.data.tables.get()))
@@ -151,6 +186,7 @@ impl Job {
         })
     }
 
+    /// The set-up card.
     fn card(&self, py: Python<'_>) -> PyResult<Card> {
         let card = py
             .detach(|| core::Card::new(self.data.job.clone(), self.data.tables.get()))
@@ -195,6 +231,20 @@ impl Job {
     }
 }
 
+/// The passes of a job, each with its cut and its time.
+///
+/// >>> import gullet
+/// >>> job = gullet.Job(
+/// ...     material="6061", machine="manual-knee-mill", operation="side-milling",
+/// ...     blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+/// ...     cutter={"form": "square", "material": "HSS", "diameter": "1/2 in", "teeth": 2,
+/// ...             "flute_length": "1 in", "stick_out": "1.5 in"},
+/// ...     hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+/// ...     remove="0.12 in", axial_depth="0.4 in",
+/// ... )
+/// >>> plan = job.plan()
+/// >>> sum(planned.depth.to("in") for planned in plan.passes)
+/// 0.12
 #[pyclass(frozen, module = "gullet", name = "PassPlan")]
 pub struct PassPlan {
     plan: core::PassPlan,
@@ -217,32 +267,38 @@ type PassRow = (usize, u64, Quantity, u64, i64, Quantity, Py<Cut>, Times);
 
 #[pymethods]
 impl PassPlan {
+    /// The job it belongs to.
     #[getter]
     fn job(&self) -> Job {
         self.data.to_py()
     }
 
+    /// One step of the machine's readout.
     #[getter]
     fn resolution(&self) -> Quantity {
         scalar(Kind::Length, self.plan.resolution.value)
     }
 
+    /// What is to be removed.
     #[getter]
     fn stock(&self) -> Quantity {
         scalar(Kind::Length, self.plan.stock.value)
     }
 
+    /// That in steps of the readout.
     #[getter]
     fn stock_counts(&self) -> u64 {
         self.plan.total
     }
 
+    /// Largest depth of a roughing pass, and the limit that sets it.
     #[getter]
     fn largest_roughing(&self) -> (Quantity, String) {
         let (depth, limit) = &self.plan.largest_roughing;
         (scalar(Kind::Length, depth.value), limit.clone())
     }
 
+    /// Height of the parallel and grip it leaves; none where none fits.
     #[getter]
     fn parallel(&self) -> Option<(Quantity, Quantity)> {
         let length = |value: f64| scalar(Kind::Length, value);
@@ -251,6 +307,7 @@ impl PassPlan {
             .map(|(height, grip)| (length(height.value), length(grip.value)))
     }
 
+    /// The passes in order.
     #[getter]
     fn passes<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         let row = |(index, pass): (usize, &core::PlannedPass)| {
@@ -270,11 +327,13 @@ impl PassPlan {
         made(py, "_passes", (rows?,))
     }
 
+    /// Time of all passes in its parts.
     #[getter]
     fn time<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         made(py, "PassTime", times(self.plan.time()))
     }
 
+    /// Doubts about the plan.
     #[getter]
     fn warnings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         let row = |w: &gullet::operation::Warning| (w.code.name(), w.text.clone());
@@ -286,6 +345,7 @@ impl PassPlan {
         self.plan.passes.len()
     }
 
+    /// The passes as a table, in the units of the job unless others are asked for.
     #[pyo3(signature = (*, units=None))]
     fn to_table<'py>(
         slf: &Bound<'py, PassPlan>,
@@ -362,6 +422,20 @@ impl PassPlan {
     }
 }
 
+/// A set-up card: one page that goes to the machine.
+///
+/// >>> import gullet
+/// >>> job = gullet.Job(
+/// ...     material="6061", machine="manual-knee-mill", operation="side-milling",
+/// ...     blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+/// ...     cutter={"form": "square", "material": "HSS", "diameter": "1/2 in", "teeth": 2,
+/// ...             "flute_length": "1 in", "stick_out": "1.5 in"},
+/// ...     hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+/// ...     remove="0.12 in", axial_depth="0.4 in",
+/// ... )
+/// >>> card = job.card()
+/// >>> print(card.text.splitlines()[0])
+/// SET-UP CARD  side-milling of EN AW-6061 T6
 #[pyclass(frozen, module = "gullet", name = "Card")]
 pub struct Card {
     card: core::Card,
@@ -370,11 +444,13 @@ pub struct Card {
 
 #[pymethods]
 impl Card {
+    /// The job it belongs to.
     #[getter]
     fn job(&self) -> Job {
         self.data.to_py()
     }
 
+    /// The pass plan.
     #[getter]
     fn plan(&self) -> PassPlan {
         PassPlan {
@@ -383,26 +459,31 @@ impl Card {
         }
     }
 
+    /// The card as text.
     #[getter]
     fn text(&self) -> String {
         self.card.text()
     }
 
+    /// The card as one printable page.
     #[getter]
     fn html(&self) -> String {
         self.card.html()
     }
 
+    /// The page with every worked step.
     #[getter]
     fn html_with_steps(&self) -> String {
         self.card.html_with_steps()
     }
 
+    /// Sources with what they stand for.
     #[getter]
     fn sources(&self) -> Vec<(String, String)> {
         self.card.sources.clone()
     }
 
+    /// The card as JSON.
     fn to_json(&self) -> String {
         self.card.json().to_string()
     }

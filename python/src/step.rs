@@ -11,6 +11,14 @@ use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
+/// A formula by its name, worked with its numbers.
+///
+/// >>> import gullet
+/// >>> step = gullet.explain("feed_rate", feed_per_rev="0.2 mm", spindle_speed="800 rpm")
+/// >>> print(step)
+/// v_f = f n = 0.2 mm x 800 rpm = 160 mm/min
+/// >>> "800\\,\\mathrm{rpm}" in step.latex
+/// True
 #[pyfunction]
 #[pyo3(signature = (name, /, **arguments))]
 pub fn explain(
@@ -63,6 +71,12 @@ pub fn _step(py: Python<'_>, name: &str, values: Vec<f64>) -> PyResult<Step> {
     step(py, formula, values, UnitSystem::Metric)
 }
 
+/// A worked step: a formula with its numbers; see ``gullet.explain``.
+///
+/// >>> import gullet
+/// >>> step = gullet.explain("feed_rate", feed_per_rev="0.2 mm", spindle_speed="800 rpm")
+/// >>> step.result, step.formula.name
+/// (Quantity('160 mm/min'), 'feed_rate')
 #[pyclass(frozen, module = "gullet", name = "Step")]
 pub struct Step {
     pub step: core::Step,
@@ -70,11 +84,13 @@ pub struct Step {
 
 #[pymethods]
 impl Step {
+    /// The formula.
     #[getter]
     fn formula(&self, py: Python<'_>) -> Formula {
         Formula::new(py, self.step.formula)
     }
 
+    /// Its arguments by name.
     #[getter]
     fn arguments<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let dict = PyDict::new(py);
@@ -90,21 +106,25 @@ impl Step {
         Ok(dict)
     }
 
+    /// What it gives.
     #[getter]
     fn result(&self) -> Quantity {
         scalar(self.step.formula.result, self.step.result)
     }
 
+    /// The step as text, in the units that are printed in.
     #[getter]
     fn text(&self, py: Python<'_>) -> PyResult<String> {
         Ok(self.step.text(system(py)?))
     }
 
+    /// The step in LaTeX.
     #[getter]
     fn latex(&self, py: Python<'_>) -> PyResult<String> {
         Ok(self.step.latex(system(py)?))
     }
 
+    /// Where the equation comes from.
     #[getter]
     fn source(&self) -> &'static str {
         self.step.formula.source

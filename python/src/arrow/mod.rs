@@ -25,7 +25,19 @@ pub const KIND: &str = "kind";
 /// Key of a field's metadata: what the column is.
 pub const MEANING: &str = "meaning";
 
-/// A schema and its batches; can be read as often as wanted.
+/// Columns in the form of Apache Arrow; pandas, polars, pyarrow and duckdb take it as it is.
+///
+/// Made of a table of any library that exports Arrow, or of a dictionary of columns. Plain numbers
+/// are in the unit that the name ends with and the field's metadata tells.
+///
+/// >>> import gullet
+/// >>> table = gullet.Table({"diameter": gullet.Quantity([6, 12.7], "mm"), "name": ["a", "b"]})
+/// >>> table.column_names
+/// ['diameter_mm', 'name']
+/// >>> table["diameter_mm"]
+/// Quantity('[6, 12.7] mm')
+/// >>> list(table)[0]
+/// {'diameter_mm': 6.0, 'name': 'a'}
 #[pyclass(frozen, module = "gullet", name = "Table")]
 pub struct Table {
     pub schema: SchemaRef,
@@ -166,12 +178,14 @@ impl Table {
         read().map_err(|fault| fault.raise(py))
     }
 
+    /// Names of the columns.
     #[getter]
     fn column_names(&self) -> Vec<&str> {
         let fields = self.schema.fields().iter();
         fields.map(|field| field.name().as_str()).collect()
     }
 
+    /// Each column with its type, unit, kind and meaning.
     #[getter]
     fn columns<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         let rows: Vec<FieldRow<'_>> = self
@@ -319,6 +333,10 @@ pub fn _table(py: Python<'_>, schema: &str, batches: &Bound<'_, PyList>) -> PyRe
 }
 
 /// The unit a column of plain numbers of a kind is in.
+///
+/// >>> import gullet
+/// >>> gullet.column_unit("velocity", "inch")
+/// 'ft/min'
 #[pyfunction]
 #[pyo3(signature = (kind, units=None))]
 pub fn column_unit(py: Python<'_>, kind: &str, units: Option<&str>) -> PyResult<&'static str> {
@@ -329,14 +347,23 @@ pub fn column_unit(py: Python<'_>, kind: &str, units: Option<&str>) -> PyResult<
     answer().map_err(|fault| fault.raise(py))
 }
 
-/// The catalogue, a formula a row.
+/// The catalogue as a table, a formula a row.
+///
+/// >>> import gullet
+/// >>> gullet.catalogue()["name"][:2]
+/// ['spindle_speed', 'cutting_speed']
 #[pyfunction]
 pub fn catalogue(py: Python<'_>) -> PyResult<Table> {
     let listing = py.detach(gullet::formula::catalogue_listing);
     of_listing(&listing, UnitSystem::Metric).map_err(|fault| fault.raise(py))
 }
 
-/// The worked examples, each run.
+/// The worked examples of the literature as a table, each run.
+///
+/// >>> import gullet
+/// >>> examples = gullet.worked_examples()
+/// >>> all(row["passed"] or row["missed"] for row in examples)
+/// True
 #[pyfunction]
 pub fn worked_examples(py: Python<'_>) -> PyResult<Table> {
     let listing = py.detach(gullet::formula::examples_listing);

@@ -24,6 +24,21 @@ enum Origin {
     Planned(Arc<JobData>, usize),
 }
 
+/// A pass computed: what to set, what follows, every limit, and how it was worked out.
+///
+/// >>> import gullet
+/// >>> setup = gullet.setup(
+/// ...     material="6061",
+/// ...     blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+/// ...     cutter=gullet.Cutter(form="square", material="HSS", diameter="1/2 in", teeth=2,
+/// ...                          flute_length="1 in", stick_out="1.5 in"),
+/// ...     machine="manual-knee-mill",
+/// ...     hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+/// ... )
+/// >>> cut = setup.mill(operation="side-milling", axial_depth="0.4 in", radial_depth="0.03 in",
+/// ...                  warn_of_doubts=False)
+/// >>> cut.ledger.binding.name, len(cut.ledger) > 10
+/// ('handwheel_pace', True)
 #[pyclass(frozen, module = "gullet", name = "Cut")]
 pub struct Cut {
     cut: core::Cut,
@@ -77,56 +92,67 @@ pub fn made<'py>(
 
 #[pymethods]
 impl Cut {
+    /// The pass as it was asked for.
     #[getter]
     fn pass_<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         made(py, "_pass", (records::pass(&self.cut),))
     }
 
+    /// What a person sets on the machine.
     #[getter]
     fn settings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         made(py, "_settings", (records::settings(&self.cut),))
     }
 
+    /// What follows from the settings.
     #[getter]
     fn consequences<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         made(py, "_consequences", (records::consequences(&self.cut),))
     }
 
+    /// Every limit that was looked at.
     #[getter]
     fn ledger<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         made(py, "_limits", (records::limits(&self.cut),))
     }
 
+    /// What was lowered because of a limit.
     #[getter]
     fn adjustments<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         made(py, "_adjustments", (records::adjustments(&self.cut),))
     }
 
+    /// Values that came from tables, model or practice.
     #[getter]
     fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         made(py, "_data", (records::data(&self.cut),))
     }
 
+    /// Doubts about the result.
     #[getter]
     fn warnings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         made(py, "_warnings", (records::warnings(&self.cut),))
     }
 
+    /// Low, start and high of what rests on ranges of tables.
     #[getter]
     fn spread<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         made(py, "_spread", (records::spread(&self.cut),))
     }
 
+    /// What can hurt.
     #[getter]
     fn cautions(&self) -> Vec<&'static str> {
         self.cut.cautions.clone()
     }
 
+    /// The chain of formulas and choices, in order.
     #[getter]
     fn steps<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         made(py, "_steps", (records::steps(py, &self.cut)?,))
     }
 
+    /// The cut as JSON.
     fn to_json(&self, py: Python<'_>) -> PyResult<String> {
         Ok(cut_json(&self.cut, system(py)?).to_string())
     }

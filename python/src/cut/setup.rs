@@ -16,7 +16,19 @@ use pyo3::prelude::*;
 use pyo3::types::PyDict;
 use std::hash::{DefaultHasher, Hash, Hasher};
 
-/// Parts of a set-up, each read and checked.
+/// A set-up whose parts are read and checked once; see ``gullet.setup``.
+///
+/// >>> import gullet
+/// >>> setup = gullet.setup(
+/// ...     material="6061",
+/// ...     blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+/// ...     cutter=gullet.Cutter(form="square", material="HSS", diameter="1/2 in", teeth=2,
+/// ...                          flute_length="1 in", stick_out="1.5 in"),
+/// ...     machine="manual-knee-mill",
+/// ...     hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+/// ... )
+/// >>> setup
+/// <Setup EN AW-6061 T6 with 0.5 in 2-tooth HSS square end mill on manual knee mill (generic)>
 #[pyclass(frozen, module = "gullet._gullet", name = "Setup")]
 pub struct Setup {
     parts: Vec<Py<Part>>,
@@ -162,7 +174,21 @@ impl Setup {
         build().map_err(|fault| fault.raise(py))
     }
 
-    /// Computes one pass.
+    /// One pass: settings, consequences, limits and worked steps.
+    ///
+    /// >>> import gullet
+    /// >>> setup = gullet.setup(
+    /// ...     material="6061",
+    /// ...     blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+    /// ...     cutter=gullet.Cutter(form="square", material="HSS", diameter="1/2 in", teeth=2,
+    /// ...                          flute_length="1 in", stick_out="1.5 in"),
+    /// ...     machine="manual-knee-mill",
+    /// ...     hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+    /// ... )
+    /// >>> cut = setup.mill(operation="side-milling", axial_depth="0.4 in", radial_depth="0.03 in",
+    /// ...                  warn_of_doubts=False)
+    /// >>> cut.settings.table_feed.kind
+    /// 'velocity'
     #[pyo3(signature = (*, operation, axial_depth=None, radial_depth=None, length=None, offset=None, kind="roughing", direction="conventional", mean_roughness=None, spindle_speed=None, feed_per_tooth=None, lower_loads=true, warn_of_doubts=true))]
     #[allow(clippy::too_many_arguments)]
     fn mill(
@@ -255,11 +281,13 @@ impl Setup {
         Ok(cut)
     }
 
+    /// Its parts.
     #[getter]
     fn parts(&self, py: Python<'_>) -> Vec<Py<Part>> {
         self.parts.iter().map(|part| part.clone_ref(py)).collect()
     }
 
+    /// The tables it was read against.
     #[getter]
     fn library(&self) -> Library {
         self.tables.to_py()

@@ -46,6 +46,25 @@ pub fn escaped(text: &str) -> String {
         .replace('"', "&quot;")
 }
 
+/// A number or an array with a unit.
+///
+/// >>> import gullet
+/// >>> half = gullet.Quantity("1/2 in")
+/// >>> half.to("mm"), gullet.Quantity(0.5, "in") == half
+/// (12.7, True)
+/// >>> (half / gullet.Quantity("2 s")).kind
+/// 'velocity'
+/// >>> with gullet.units("inch"):
+/// ...     print(half + gullet.Quantity("0.3 mm"))
+/// 0.5118 in
+///
+/// A bare number is no length:
+///
+/// >>> try:
+/// ...     half + 3
+/// ... except gullet.GulletError as error:
+/// ...     print(error.remedy)
+/// write 3 mm or 3 in
 #[pyclass(frozen, module = "gullet", name = "Quantity")]
 #[derive(Debug, Clone)]
 pub struct Quantity {
@@ -122,15 +141,22 @@ impl Quantity {
         build::build(value, unit, kind).map_err(|fault| fault.raise(value.py()))
     }
 
+    /// Reads what ``to_json`` writes, bit for bit.
     #[staticmethod]
     fn from_json(py: Python<'_>, text: &str) -> PyResult<Quantity> {
         json::read(py, text)
     }
 
+    /// The quantity as JSON, without loss.
     fn to_json(&self) -> String {
         json::write(self)
     }
 
+    /// The number in a unit: a float, or an array of numpy.
+    ///
+    /// >>> import gullet
+    /// >>> gullet.Quantity("90 ft/min").to("m/min")
+    /// 27.432
     fn to<'py>(&self, py: Python<'py>, unit: &str) -> PyResult<Bound<'py, PyAny>> {
         if let Data::Scalar(si) = self.data {
             let quantity = core::Quantity {
@@ -145,16 +171,19 @@ impl Quantity {
         self.data.map(py, |si| converter.from_si(si))?.give(py)
     }
 
+    /// The number in SI units, revolutions a second and radians.
     #[getter]
     fn si<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         self.data.give(py)
     }
 
+    /// Kind of quantity, one of ``gullet.kinds()``.
     #[getter]
     fn kind(&self) -> &'static str {
         self.kind.name()
     }
 
+    /// Lengths of the axes; empty for a single quantity.
     #[getter]
     fn shape<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
         PyTuple::new(py, self.data.shape())
@@ -363,6 +392,10 @@ pub fn _quantity(
 }
 
 /// The units of a kind, the common ones first.
+///
+/// >>> import gullet
+/// >>> gullet.units_of("velocity")[:2]
+/// ['m/min', 'ft/min']
 #[pyfunction]
 pub fn units_of(py: Python<'_>, kind: &str) -> PyResult<Vec<&'static str>> {
     let kind = kind_named(kind).map_err(|fault| fault.raise(py))?;
@@ -370,6 +403,10 @@ pub fn units_of(py: Python<'_>, kind: &str) -> PyResult<Vec<&'static str>> {
 }
 
 /// Every kind of quantity.
+///
+/// >>> import gullet
+/// >>> "specific_cutting_force" in gullet.kinds(), "pressure" in gullet.kinds()
+/// (False, True)
 #[pyfunction]
 pub fn kinds() -> Vec<&'static str> {
     Kind::ALL.iter().map(|kind| kind.name()).collect()
