@@ -7,15 +7,11 @@ use crate::errors::Fault;
 use gullet::{Code, Problem};
 use pyo3::exceptions::PyMemoryError;
 use pyo3::prelude::*;
-use pyo3::sync::PyOnceLock;
 use pyo3::types::{PyByteArray, PyBytes};
 use std::sync::Arc;
 
-static ARRAYS: PyOnceLock<Py<PyModule>> = PyOnceLock::new();
-
-pub fn module(py: Python<'_>) -> PyResult<&Bound<'_, PyModule>> {
-    let module = ARRAYS.get_or_try_init(py, || py.import("gullet._arrays").map(Bound::unbind))?;
-    Ok(module.bind(py))
+pub fn module(py: Python<'_>) -> PyResult<Bound<'_, PyModule>> {
+    py.import("gullet._arrays")
 }
 
 /// Rows between two looks at Ctrl-C.

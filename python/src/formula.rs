@@ -16,7 +16,7 @@ const ON_BAD_ROW: &str = "on_bad_row";
 /// Most bad rows an error tells of one by one.
 const FIRST: usize = 5;
 
-/// A formula of the catalogue, called with keywords.
+// Each formula has a text of its own: a text of the class would hide it.
 #[pyclass(frozen, module = "gullet.formula")]
 pub struct Formula {
     pub formula: &'static core::Formula,

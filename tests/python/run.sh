@@ -19,7 +19,7 @@ fi
 built="$target/python-wheels"
 rm -rf "$built"
 "$venv/bin/maturin" build --quiet --release -m python/Cargo.toml -o "$built"
-"$venv/bin/maturin" sdist --quiet -m python/Cargo.toml -o "$built"
+"$venv/bin/maturin" sdist -m python/Cargo.toml -o "$built"
 wheel=$(echo "$built"/*.whl)
 size=$(wc -c < "$wheel")
 echo "wheel: $size bytes"

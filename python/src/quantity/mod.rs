@@ -17,21 +17,14 @@ use gullet::{Code, Problem};
 use pyo3::basic::CompareOp;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::sync::PyOnceLock;
 use pyo3::types::{PyBytes, PyTuple};
 use read::unitless;
 use std::hash::{DefaultHasher, Hash, Hasher};
 
-static UNITS: PyOnceLock<Py<PyAny>> = PyOnceLock::new();
-
 /// The system of units that is printed in, of this thread or task.
 pub fn system(py: Python<'_>) -> PyResult<UnitSystem> {
-    let get = UNITS.get_or_try_init(py, || {
-        py.import("gullet._units")?
-            .getattr("_get")
-            .map(Bound::unbind)
-    })?;
-    let inch = get.bind(py).call0()?.extract::<String>()? == "inch";
+    let get = py.import("gullet._units")?.getattr("_get")?;
+    let inch = get.call0()?.extract::<String>()? == "inch";
     Ok(if inch {
         UnitSystem::Inch
     } else {
