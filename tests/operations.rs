@@ -13,6 +13,8 @@ use proptest::prelude::*;
 
 #[path = "operations/bad_input.rs"]
 mod bad_input;
+#[path = "operations/lean.rs"]
+mod lean;
 
 const INCH: f64 = 0.0254;
 
@@ -79,8 +81,8 @@ impl Shop {
         Library::builtin().material(&self.material).unwrap()
     }
 
-    fn mill(&self, lowering: Lowering) -> gullet::Result<Cut> {
-        let setup = Setup {
+    fn setup(&self) -> Setup<'_> {
+        Setup {
             units: gullet::quantity::UnitSystem::Metric,
             library: Library::builtin(),
             material: self.material(),
@@ -89,8 +91,11 @@ impl Shop {
             hold: &self.hold,
             practice: &self.practice,
             part_height: si(self.part_height),
-        };
-        mill(&setup, &self.pass, lowering)
+        }
+    }
+
+    fn mill(&self, lowering: Lowering) -> gullet::Result<Cut> {
+        mill(&self.setup(), &self.pass, lowering)
     }
 }
 

@@ -346,6 +346,9 @@ CASES = {
         lambda v: v.table_feed_per_tooth * v.feed_factor),
     "thinning_cap_feed": (
         {"wanted_chip": (1e-5, 3e-4), "thinning_cap": (1, 4)}, lambda v: v.wanted_chip * v.thinning_cap),
+    "grip_for_height": (
+        {"part_height": (5e-3, 0.1), "smallest_grip": (0, 1)}, lambda v: v.part_height * v.smallest_grip),
+    "stick_out_cap": ({"stick_out_ratio": (1, 8)}, lambda v: v.diameter * v.stick_out_ratio),
     "practice_depth": ({"depth_ratio": (0.05, 2)}, lambda v: v.diameter * v.depth_ratio),
     "usable_power": (
         {"rated_motor_power": (100, 2e4), "power_share": (0.2, 1)},

@@ -1,7 +1,7 @@
 //! Machining speeds, feeds, limits and passes.
 //!
 //! The floors, from the bottom: [`error`], [`quantity`], [`listing`], [`formula`], [`table`],
-//! [`model`], [`operation`], [`plan`]. A floor uses only the floors below it.
+//! [`model`], [`operation`], [`plan`], [`study`]. A floor uses only the floors below it.
 #![forbid(unsafe_code)]
 
 // Unchecked by design: public for its own tests, not for callers.
@@ -14,6 +14,7 @@ pub mod model;
 pub mod operation;
 pub mod plan;
 pub mod quantity;
+pub mod study;
 pub mod table;
 
 pub use error::{Code, Error, Problem, Result};

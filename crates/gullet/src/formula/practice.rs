@@ -59,6 +59,32 @@ formulas! {
         = k_a * D
     }
 
+    grip_for_height {
+        symbol "l_g", "l_g";
+        meaning "Smallest height of a part that the jaws must grip.";
+        part_height H: Length, above 0.0, "height of the part along the spindle axis";
+        smallest_grip k_g: Ratio, from 0.0, to 1.0, "share of the height that the practice asks for";
+        -> Length;
+        equation "l_g = k_g H", r"l_g = k_g H";
+        valid "a block in a vise, cut from above";
+        source "common practice, no source";
+        example "part_height=30 mm; smallest_grip=0.3" => "9 mm", 1e-12, "own arithmetic";
+        = k_g * H
+    }
+
+    stick_out_cap {
+        symbol "l_c", "l_c";
+        meaning "Longest stick-out of a cutter that the practice allows.";
+        diameter D: Length, above 0.0, "cutter diameter";
+        stick_out_ratio k_l: Ratio, above 0.0, "stick-out over diameter that the practice allows";
+        -> Length;
+        equation "l_c = k_l D", r"l_c = k_l D";
+        valid "end mills in a rigid holder";
+        source "common practice, no source";
+        example "diameter=10 mm; stick_out_ratio=4" => "40 mm", 1e-12, "own arithmetic";
+        = k_l * D
+    }
+
     usable_power {
         symbol "P_u", "P_u";
         meaning "Power at the cutter that a practice uses of a motor's rating.";

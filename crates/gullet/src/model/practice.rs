@@ -27,6 +27,9 @@ pub enum PassKind {
 }
 
 impl PassKind {
+    /// Both kinds.
+    pub const ALL: &'static [PassKind] = &[PassKind::Roughing, PassKind::Finishing];
+
     /// The word cards print.
     pub fn name(self) -> &'static str {
         match self {
@@ -46,6 +49,9 @@ pub enum Direction {
 }
 
 impl Direction {
+    /// Both directions.
+    pub const ALL: &'static [Direction] = &[Direction::Conventional, Direction::Climb];
+
     /// The word cards print.
     pub fn name(self) -> &'static str {
         match self {

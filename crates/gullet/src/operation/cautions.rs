@@ -1,6 +1,7 @@
 //! What can hurt: general words that shops repeat (common practice, no source).
 
-use super::request::{Operation, Pass, Setup};
+use super::milling::Milling;
+use super::request::{Operation, Pass};
 use crate::model::{CutterForm, Direction, Feed};
 
 /// Cautions that every milling card carries.
@@ -14,7 +15,7 @@ const ALWAYS: &[&str] = &[
 ];
 
 /// The cautions that fit this set-up and pass.
-pub(super) fn cautions(setup: &Setup, pass: &Pass) -> Vec<&'static str> {
+pub(super) fn cautions(setup: &Milling, pass: &Pass) -> Vec<&'static str> {
     let mut cautions = ALWAYS.to_vec();
     cautions.push(
         "Seat the work on clean parallels, tighten the vise, tap down until no parallel moves. Keep cutter and jaws apart.",

@@ -1,203 +1,97 @@
-//! The numeric chain of a milling pass: formulas only, the same for scalar calls, searches and
-//! worked steps.
+//! The numeric chain of a milling pass: formulas only, the same for scalar calls, searches, columns
+//! and worked steps.
 
 use super::cut::Log;
+use super::numbers::{
+    Engagement, Form, Geometry, Inputs, Kinds, Outcome, Pair, SecondMethod, UNIT_POWER_EXPONENT,
+    no_rake, one, unit_feed,
+};
 use super::request::Operation;
 use crate::formula::{
-    chip, deflection, diameter, engagement, finish, force, holding, power, practice, removal,
-    rotation, time,
+    NoRecord, chip, deflection, diameter, engagement, finish, force, holding, power, practice,
+    removal, rotation, time,
 };
-use crate::model::{Cutter, CutterForm, Direction};
-use crate::quantity::math::{asin, max, number};
+use crate::model::Direction;
+use crate::quantity::math::{asin, max, min, number, select};
 use crate::quantity::{
-    Angle, Force, Kind, Length, Power, Pressure, Ratio, RotationalSpeed, Time, Torque, Velocity,
-    VolumeRate, si,
+    Angle, Force, Kind, Length, Power, Pressure, Ratio, RotationalSpeed, Torque, VolumeRate, si,
 };
 
-/// A Kienzle pair.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct Pair {
-    pub kc11: Pressure,
-    pub exponent: Ratio,
-}
-
-/// Unit power of the tables.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct UnitPower {
-    pub start: Pressure,
-    /// Chip thickness it belongs to, where that is known.
-    pub chip_thickness: Option<Length>,
-    /// Efficiency of the drive it includes, where it was measured at the motor.
-    pub drive_efficiency: Option<Ratio>,
-}
-
-/// Everything the chain needs, in quantities; made once a pass.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Inputs {
-    pub operation: Operation,
-    pub direction: Direction,
-    pub finishing: bool,
-    pub form: CutterForm,
-    pub diameter: Length,
-    pub teeth: Ratio,
-    pub axial_depth: Length,
-    pub radial_depth: Length,
-    pub edge_low: Length,
-    pub edge_high: Length,
-    pub cutting_edge_angle: Angle,
-    pub corner_radius: Length,
-    pub helix_angle: Angle,
-    pub default_pair: Pair,
-    /// Every pair of the material, the default one first; repeated where there are fewer.
-    pub pairs: [Pair; 3],
-    /// The pairs that limits are checked with: those of the material, and the unit power as a pair.
-    pub limit_pairs: [Pair; 4],
-    pub wear_factor: Ratio,
-    pub unit_power: Option<UnitPower>,
-    pub motor_power: Power,
-    pub efficiency: Ratio,
-    pub power_share: Ratio,
-    pub base_speed: RotationalSpeed,
-    pub maximum_torque: Option<Torque>,
-    pub overhang: Length,
-    pub flute_length: Length,
-    pub shank_diameter: Length,
-    pub modulus: Pressure,
-    pub radial_force_ratio: Ratio,
-    pub friction: Ratio,
-    pub safety: Ratio,
-    pub cut_length: Length,
-    pub clearance: Length,
-}
-
-/// Exponent that carries a unit power to another chip thickness.
-const UNIT_POWER_EXPONENT: f64 = 0.2;
-
-impl UnitPower {
-    /// The same law as a pair: its value at a chip of 1 mm, at the cutter; without a known chip
-    /// thickness the same for every chip.
-    pub(super) fn pair(&self) -> Pair {
-        let millimetre: Length = si(1e-3);
-        let exponent = number(UNIT_POWER_EXPONENT);
-        let (kc11, exponent) = match self.chip_thickness {
-            Some(chip) => (
-                power::unit_power_at_chip::value(self.start, chip, millimetre, exponent),
-                exponent,
-            ),
-            None => (self.start, number(0.0)),
-        };
-        Pair {
-            kc11: self.drive_efficiency.map_or(kc11, |eta| eta * kc11),
-            exponent,
+/// How the cutter meets the work: the diameter that cuts, the edges of the work, the edge's angle.
+#[inline(always)]
+pub(crate) fn engage(log: &mut impl Log, kinds: &Kinds, inputs: &Inputs) -> Engagement {
+    let d = inputs.diameter;
+    let a_p = inputs.axial_depth;
+    let half = d / 2.0;
+    let effective_diameter = match kinds.form {
+        Form::BallNose => diameter::ball_effective_diameter::step(log, d, a_p, no_rake()),
+        Form::CornerRadius => diameter::corner_radius_effective_diameter::step(
+            log,
+            d,
+            inputs.corner_radius,
+            a_p,
+        ),
+        Form::FaceMill => {
+            diameter::face_mill_outer_diameter::step(log, d, a_p, inputs.cutting_edge_angle)
         }
-    }
-}
-
-/// What does not depend on speed and feed.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Geometry {
-    pub effective_diameter: Length,
-    pub entry_angle: Angle,
-    pub exit_angle: Angle,
-    pub arc: Angle,
-    pub largest_sine: Ratio,
-    pub chip_width: Length,
-    pub travel: Length,
-}
-
-/// What follows from speed and feed.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Outcome {
-    pub cutting_speed: Velocity,
-    pub feed_per_rev: Length,
-    pub table_feed: Velocity,
-    pub max_chip: Length,
-    pub mean_chip: Length,
-    pub removal_rate: VolumeRate,
-    pub specific_cutting_force: Pressure,
-    pub cutting_power: Power,
-    pub motor_power: Power,
-    pub torque: Torque,
-    pub mean_force: Force,
-    pub unit_power_power: Option<Power>,
-    pub limit_power: Power,
-    pub limit_torque: Torque,
-    pub peak_tangential_force: Force,
-    pub peak_force: Force,
-    pub axial_force: Force,
-    pub deflection: Length,
-    pub clamping_along: Force,
-    pub clamping_across: Force,
-    pub available_power: Power,
-    pub available_torque: Torque,
-    pub mean_roughness: Option<Length>,
-    pub time: Time,
-}
-
-const NO_RAKE: Angle = Angle {
-    dimension: core::marker::PhantomData,
-    units: core::marker::PhantomData,
-    value: 0.0,
-};
-
-/// Whether the cut lies within the round part of the edge.
-fn within_round_edge(corner_radius: Length, axial_depth: Length) -> bool {
-    axial_depth.value < corner_radius.value
-}
-
-/// Cutting-edge angle that forces are computed with: the cutter's own, or within a round edge that
-/// of the straight edge with the same length and the same chip area.
-pub(super) fn edge_angle(cutter: &Cutter, axial_depth: Length) -> Angle {
-    let radius = cutter.corner_radius();
-    if within_round_edge(radius, axial_depth) {
-        asin(chip::round_edge_mean_thickness_ratio::value(
-            2.0 * radius,
-            axial_depth,
-        ))
-    } else {
-        cutter.cutting_edge_angle()
-    }
-}
-
-/// Diameter that cuts at the depth of the pass.
-pub(super) fn effective_diameter(log: &mut impl Log, inputs: &Inputs) -> Length {
-    match inputs.form {
-        CutterForm::BallNose => diameter::ball_effective_diameter::step(
-            log,
-            inputs.diameter,
-            inputs.axial_depth,
-            NO_RAKE,
+        Form::Square => d,
+    };
+    let half_width = inputs.radial_depth / 2.0;
+    let (edge_low, edge_high) = match kinds.operation {
+        Operation::FaceMilling => (
+            max(inputs.offset - half_width, -half),
+            min(inputs.offset + half_width, half),
         ),
-        CutterForm::CornerRadius(radius) => diameter::corner_radius_effective_diameter::step(
-            log,
-            inputs.diameter,
-            radius,
-            inputs.axial_depth,
-        ),
-        CutterForm::FaceMill(angle) => diameter::face_mill_outer_diameter::step(
-            log,
-            inputs.diameter,
-            inputs.axial_depth,
-            angle,
-        ),
-        CutterForm::Square => inputs.diameter,
+        _ => (-half, half),
+    };
+    let radial_depth = match kinds.operation {
+        Operation::SideMilling => min(inputs.radial_depth, d),
+        Operation::Slotting => d,
+        Operation::FaceMilling => edge_high - edge_low,
+    };
+    let cutting_edge_angle = match kinds.form {
+        Form::BallNose | Form::CornerRadius => {
+            let round = chip::round_edge_mean_thickness_ratio::value(
+                2.0 * max(inputs.corner_radius, a_p),
+                a_p,
+            );
+            select(
+                inputs.within_round_edge(),
+                asin(round),
+                inputs.cutting_edge_angle,
+            )
+        }
+        Form::Square | Form::FaceMill => inputs.cutting_edge_angle,
+    };
+    Engagement {
+        effective_diameter,
+        radial_depth,
+        edge_low,
+        edge_high,
+        cutting_edge_angle,
     }
 }
 
 /// Arc, teeth in cut, chip width and travel.
-pub(super) fn geometry(log: &mut impl Log, inputs: &Inputs, effective: Length) -> Geometry {
-    let Inputs {
-        diameter: d,
+#[inline(always)]
+pub(crate) fn geometry(
+    log: &mut impl Log,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    engaged: &Engagement,
+) -> Geometry {
+    let d = inputs.diameter;
+    let Engagement {
         radial_depth: a_e,
         edge_low,
         edge_high,
         ..
-    } = *inputs;
+    } = *engaged;
     let straight: Angle = si(core::f64::consts::PI);
-    let (entry_angle, exit_angle, arc, largest_sine, approach) = match inputs.operation {
+    let (entry_angle, exit_angle, arc, largest_sine, approach) = match kinds.operation {
         Operation::SideMilling => {
             let arc = engagement::engagement_angle::step(log, d, a_e);
-            let (entry, exit) = match inputs.direction {
+            let (entry, exit) = match kinds.direction {
                 Direction::Conventional => {
                     (si(0.0), engagement::up_milling_exit_angle::value(d, a_e))
                 }
@@ -206,25 +100,28 @@ pub(super) fn geometry(log: &mut impl Log, inputs: &Inputs, effective: Length) -
                     straight,
                 ),
             };
-            let sine = number(1.0) / chip::radial_thinning_factor::value(d, a_e);
+            let sine = one() / chip::radial_thinning_factor::value(d, a_e);
             let approach = time::peripheral_approach::step(log, d, a_e);
             (entry, exit, arc, sine, approach)
         }
         Operation::Slotting => {
             let arc = engagement::engagement_angle::step(log, d, d);
             let approach = time::peripheral_approach::step(log, d, d);
-            (si(0.0), straight, arc, number(1.0), approach)
+            (si(0.0), straight, arc, one(), approach)
         }
         Operation::FaceMilling => {
             let entry = engagement::face_entry_angle::step(log, d, edge_high);
             let exit = engagement::face_exit_angle::step(log, d, edge_low);
             let arc = engagement::face_engagement_angle::step(log, d, edge_low, edge_high);
             // The largest chip of one unit of feed is the largest sine in the arc.
-            let unit: Length = si(1.0);
+            let unit = unit_feed();
             let sine =
                 chip::face_max_chip_thickness::value(unit, d, edge_low, edge_high, straight / 2.0)
                     / unit;
-            let approach = if edge_low.value < 0.0 && edge_high.value > 0.0 && inputs.symmetric() {
+            let centred = edge_low.value < 0.0
+                && edge_high.value > 0.0
+                && (edge_low.value + edge_high.value).abs() <= 1e-9 * d.value;
+            let approach = if centred {
                 time::face_approach_centred::step(log, d, a_e)
             } else {
                 // Off the centre the whole radius is the most that first contact can lie ahead.
@@ -233,20 +130,20 @@ pub(super) fn geometry(log: &mut impl Log, inputs: &Inputs, effective: Length) -
             (entry, exit, arc, sine, approach)
         }
     };
-    if within_round_edge(inputs.corner_radius, inputs.axial_depth) {
+    if log.records() && inputs.within_round_edge() {
         chip::round_edge_mean_thickness_ratio::step(
             log,
             2.0 * inputs.corner_radius,
             inputs.axial_depth,
         );
-        log.choose(Kind::Angle, inputs.cutting_edge_angle.value, || {
+        log.choose(Kind::Angle, engaged.cutting_edge_angle.value, || {
             "the angle whose sine is that ratio: a straight edge of the same length and chip area stands for the round one".to_owned()
         });
     }
     let chip_width =
-        chip::turning_chip_width::step(log, inputs.axial_depth, inputs.cutting_edge_angle);
-    let sweeps_out = inputs.finishing || inputs.operation == Operation::Slotting;
-    let overtravel = if sweeps_out && inputs.operation != Operation::SideMilling {
+        chip::turning_chip_width::step(log, inputs.axial_depth, engaged.cutting_edge_angle);
+    let sweeps_out = kinds.finishing || kinds.operation == Operation::Slotting;
+    let overtravel = if sweeps_out && kinds.operation != Operation::SideMilling {
         d / 2.0
     } else {
         si(0.0)
@@ -258,179 +155,248 @@ pub(super) fn geometry(log: &mut impl Log, inputs: &Inputs, effective: Length) -
         overtravel,
         inputs.clearance,
     );
+
+    let silent = &mut NoRecord;
+    let unit = unit_feed();
+    let largest = max_chip(silent, kinds, inputs, engaged, unit);
+    let chip_ratio = mean_chip(silent, kinds, inputs, engaged, unit) / largest;
+    let [a, b, c, e] = inputs.pairs();
+    let (tooth_sum_a, relief_a) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, a);
+    let (tooth_sum_b, relief_b) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, b);
+    let (tooth_sum_c, relief_c) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, c);
+    let (tooth_sum_d, relief_d) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, e);
     Geometry {
-        effective_diameter: effective,
         entry_angle,
         exit_angle,
         arc,
         largest_sine,
+        chip_per_feed: largest / unit,
+        chip_ratio,
         chip_width,
         travel,
+        tooth_sum_a,
+        tooth_sum_b,
+        tooth_sum_c,
+        tooth_sum_d,
+        relief_a,
+        relief_b,
+        relief_c,
+        relief_d,
     }
 }
 
-impl Inputs {
-    /// Width of the cut: of a slot with a round end what the end cuts at this depth.
-    fn width(&self, geometry: &Geometry) -> Length {
-        match (self.operation, self.form) {
-            (Operation::Slotting, CutterForm::BallNose | CutterForm::CornerRadius(_)) => {
-                geometry.effective_diameter
-            }
-            _ => self.radial_depth,
-        }
-    }
-
-    fn symmetric(&self) -> bool {
-        (self.edge_low.value + self.edge_high.value).abs() <= 1e-9 * self.diameter.value
-    }
-
-    pub(super) fn max_chip(&self, log: &mut impl Log, f_z: Length) -> Length {
-        match self.operation {
-            Operation::SideMilling | Operation::Slotting => chip::max_chip_thickness::step(
-                log,
-                f_z,
-                self.diameter,
-                self.radial_depth,
-                self.cutting_edge_angle,
-            ),
-            Operation::FaceMilling => chip::face_max_chip_thickness::step(
-                log,
-                f_z,
-                self.diameter,
-                self.edge_low,
-                self.edge_high,
-                self.cutting_edge_angle,
-            ),
-        }
-    }
-
-    fn mean_chip(&self, log: &mut impl Log, f_z: Length) -> Length {
-        match self.operation {
-            Operation::SideMilling | Operation::Slotting => chip::mean_chip_thickness::step(
-                log,
-                f_z,
-                self.diameter,
-                self.radial_depth,
-                self.cutting_edge_angle,
-            ),
-            Operation::FaceMilling => chip::face_mean_chip_thickness::step(
-                log,
-                f_z,
-                self.diameter,
-                self.edge_low,
-                self.edge_high,
-                self.cutting_edge_angle,
-            ),
-        }
-    }
-
-    /// Specific cutting force of one pair.
-    pub(super) fn k_c(&self, log: &mut impl Log, pair: Pair, h: Length, factor: Ratio) -> Pressure {
-        force::specific_cutting_force::step(
-            log,
-            pair.kc11,
-            pair.exponent,
-            h,
-            NO_RAKE,
-            NO_RAKE,
-            number(0.01),
-            factor,
-        )
-    }
-
-    /// The pair with the highest specific cutting force at this chip thickness.
-    pub(super) fn worst_pair(&self, h: Length) -> Pair {
-        let at = |pair: Pair| {
-            self.k_c(&mut crate::formula::NoRecord, pair, h, number(1.0))
-                .value
-        };
-        let [mut worst, rest @ ..] = self.limit_pairs;
-        for pair in rest {
-            if at(pair) > at(worst) {
-                worst = pair;
-            }
-        }
-        worst
-    }
-}
-
-/// Everything that follows from a spindle speed and a feed per tooth.
-pub(super) fn outcome(
-    log: &mut impl Log,
+/// What the arc makes of the force of one tooth under a pair, and the helix of that.
+#[inline(always)]
+fn sum_and_relief(
     inputs: &Inputs,
-    geometry: &Geometry,
-    n: RotationalSpeed,
-    f_z: Length,
-) -> Outcome {
-    let z = inputs.teeth;
-    let cutting_speed = rotation::cutting_speed::step(log, n, geometry.effective_diameter);
-    let feed_per_rev = rotation::feed_per_rev::step(log, f_z, z);
-    let table_feed = rotation::table_feed::step(log, f_z, z, n);
-    let max_chip = inputs.max_chip(log, f_z);
-    let mean_chip = inputs.mean_chip(log, f_z);
-    let removal_rate = removal::milling_removal_rate::step(
-        log,
-        inputs.axial_depth,
-        inputs.width(geometry),
-        table_feed,
-    );
-
-    let k_c = inputs.k_c(log, inputs.default_pair, mean_chip, number(1.0));
-    let cutting_power = power::cutting_power::step(log, removal_rate, k_c);
-    let motor_power = power::motor_power::step(log, cutting_power, inputs.efficiency);
-    let torque = power::cutting_torque::step(log, cutting_power, n);
-    let mean_force = force::tangential_force::step(log, cutting_power, cutting_speed);
-    let unit_power_power = inputs.unit_power.map(|unit_power| {
-        let table = unit_power.start;
-        let u = match unit_power.chip_thickness {
-            Some(chip) => power::unit_power_at_chip::step(
-                log,
-                table,
-                chip,
-                mean_chip,
-                number(UNIT_POWER_EXPONENT),
-            ),
-            None => table,
-        };
-        let given = power::cutting_power::step(log, removal_rate, u);
-        match unit_power.drive_efficiency {
-            // What reaches the cutter of a power at the motor.
-            Some(eta) => practice::usable_power::step(log, given, eta, number(1.0)),
-            None => given,
-        }
-    });
-
-    let worst = inputs.worst_pair(mean_chip);
-    log.choose(Kind::Pressure, worst.kc11.value, || {
-        let unit_power = inputs.limit_pairs.last().is_some_and(|last| *last == worst)
-            && !inputs.pairs.contains(&worst);
-        if unit_power {
-            "for limits the unit power, here the higher method, as k_c1.1 at a chip of 1 mm, with a worn edge"
-        } else {
-            "for limits the pair with the highest force, with a worn edge"
-        }
-        .to_owned()
-    });
-    let k_limit = inputs.k_c(log, worst, mean_chip, inputs.wear_factor);
-    let limit_power = power::cutting_power::step(log, removal_rate, k_limit);
-    let limit_torque = power::cutting_torque::step(log, limit_power, n);
-
-    let worst = inputs.worst_pair(max_chip);
-    let k_peak = inputs.k_c(log, worst, max_chip, inputs.wear_factor);
-    let tooth_sum =
-        force::tooth_sum_factor::step(log, z, geometry.arc, geometry.largest_sine, worst.exponent);
-    let relief = force::helix_relief_factor::step(
-        log,
-        z,
-        geometry.arc,
-        mean_chip / max_chip,
-        worst.exponent,
-        tooth_sum,
+    arc: Angle,
+    largest_sine: Ratio,
+    chip_ratio: Ratio,
+    pair: Pair,
+) -> (Ratio, Ratio) {
+    let sum = force::tooth_sum_factor::value(inputs.teeth, arc, largest_sine, pair.exponent);
+    let relief = force::helix_relief_factor::value(
+        inputs.teeth,
+        arc,
+        chip_ratio,
+        pair.exponent,
+        sum,
         inputs.axial_depth,
         inputs.diameter,
         inputs.helix_angle,
     );
-    let peak_tangential_force = force::peak_tangential_force::step(
+    (sum, relief)
+}
+
+/// A pair with what the arc and the helix make of it.
+#[derive(Clone, Copy)]
+pub(crate) struct Law {
+    pub pair: Pair,
+    pub tooth_sum: Ratio,
+    pub relief: Ratio,
+}
+
+/// The laws that limits are checked with.
+#[inline(always)]
+pub(crate) fn laws(inputs: &Inputs, geometry: &Geometry) -> [Law; 4] {
+    let [a, b, c, d] = inputs.pairs();
+    let law = |pair, tooth_sum, relief| Law {
+        pair,
+        tooth_sum,
+        relief,
+    };
+    [
+        law(a, geometry.tooth_sum_a, geometry.relief_a),
+        law(b, geometry.tooth_sum_b, geometry.relief_b),
+        law(c, geometry.tooth_sum_c, geometry.relief_c),
+        law(d, geometry.tooth_sum_d, geometry.relief_d),
+    ]
+}
+
+#[inline(always)]
+pub(crate) fn max_chip(
+    log: &mut impl Log,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    engaged: &Engagement,
+    f_z: Length,
+) -> Length {
+    match kinds.operation {
+        Operation::SideMilling | Operation::Slotting => chip::max_chip_thickness::step(
+            log,
+            f_z,
+            inputs.diameter,
+            engaged.radial_depth,
+            engaged.cutting_edge_angle,
+        ),
+        Operation::FaceMilling => chip::face_max_chip_thickness::step(
+            log,
+            f_z,
+            inputs.diameter,
+            engaged.edge_low,
+            engaged.edge_high,
+            engaged.cutting_edge_angle,
+        ),
+    }
+}
+
+#[inline(always)]
+pub(crate) fn mean_chip(
+    log: &mut impl Log,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    engaged: &Engagement,
+    f_z: Length,
+) -> Length {
+    match kinds.operation {
+        Operation::SideMilling | Operation::Slotting => chip::mean_chip_thickness::step(
+            log,
+            f_z,
+            inputs.diameter,
+            engaged.radial_depth,
+            engaged.cutting_edge_angle,
+        ),
+        Operation::FaceMilling => chip::face_mean_chip_thickness::step(
+            log,
+            f_z,
+            inputs.diameter,
+            engaged.edge_low,
+            engaged.edge_high,
+            engaged.cutting_edge_angle,
+        ),
+    }
+}
+
+/// Width of the cut: of a slot with a round end what the end cuts at this depth.
+#[inline(always)]
+fn width(kinds: &Kinds, engaged: &Engagement) -> Length {
+    match (kinds.operation, kinds.form) {
+        (Operation::Slotting, Form::BallNose | Form::CornerRadius) => engaged.effective_diameter,
+        _ => engaged.radial_depth,
+    }
+}
+
+/// Specific cutting force of one pair.
+#[inline(always)]
+pub(crate) fn k_c(log: &mut impl Log, pair: Pair, h: Length, factor: Ratio) -> Pressure {
+    force::specific_cutting_force::step(
+        log,
+        pair.kc11,
+        pair.exponent,
+        h,
+        no_rake(),
+        no_rake(),
+        number(0.01),
+        factor,
+    )
+}
+
+/// The law with the highest specific cutting force at this chip thickness.
+#[inline(always)]
+fn worst(laws: [Law; 4], h: Length) -> Law {
+    let [a, b, c, d] = laws;
+    let silent = &mut NoRecord;
+    let k_a = k_c(silent, a.pair, h, one()).value;
+    let k_b = k_c(silent, b.pair, h, one()).value;
+    let k_d = k_c(silent, d.pair, h, one()).value;
+    let k_c = k_c(silent, c.pair, h, one()).value;
+    let (first, k_first) = higher((a, k_a), (b, k_b));
+    let (second, k_second) = higher((first, k_first), (c, k_c));
+    higher((second, k_second), (d, k_d)).0
+}
+
+/// The second where its value is higher.
+#[inline(always)]
+fn higher((a, x): (Law, f64), (b, y): (Law, f64)) -> (Law, f64) {
+    let second = y > x;
+    let law = Law {
+        pair: Pair {
+            kc11: select(second, b.pair.kc11, a.pair.kc11),
+            exponent: select(second, b.pair.exponent, a.pair.exponent),
+        },
+        tooth_sum: select(second, b.tooth_sum, a.tooth_sum),
+        relief: select(second, b.relief, a.relief),
+    };
+    (law, if second { y } else { x })
+}
+
+/// Power and torque that limits are checked with.
+#[inline(always)]
+pub(crate) fn rotary_load(
+    log: &mut impl Log,
+    k: Pressure,
+    removal_rate: VolumeRate,
+    n: RotationalSpeed,
+) -> (Power, Torque) {
+    let limit_power = power::cutting_power::step(log, removal_rate, k);
+    let limit_torque = power::cutting_torque::step(log, limit_power, n);
+    (limit_power, limit_torque)
+}
+
+/// Peak forces with what bends and loosens under them.
+#[derive(Clone, Copy)]
+pub(crate) struct Peak {
+    pub tangential: Force,
+    pub in_plane: Force,
+    pub axial: Force,
+    pub deflection: Length,
+    pub clamping_needed: Force,
+}
+
+#[inline(always)]
+pub(crate) fn peak_load(
+    log: &mut impl Log,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    geometry: &Geometry,
+    law: Law,
+    max_chip: Length,
+) -> Peak {
+    let k_peak = k_c(log, law.pair, max_chip, inputs.wear_factor);
+    let (tooth_sum, relief) = if log.records() {
+        let sum = force::tooth_sum_factor::step(
+            log,
+            inputs.teeth,
+            geometry.arc,
+            geometry.largest_sine,
+            law.pair.exponent,
+        );
+        let relief = force::helix_relief_factor::step(
+            log,
+            inputs.teeth,
+            geometry.arc,
+            geometry.chip_ratio,
+            law.pair.exponent,
+            sum,
+            inputs.axial_depth,
+            inputs.diameter,
+            inputs.helix_angle,
+        );
+        (sum, relief)
+    } else {
+        (law.tooth_sum, law.relief)
+    };
+    let tangential = force::peak_tangential_force::step(
         log,
         k_peak,
         max_chip,
@@ -438,47 +404,126 @@ pub(super) fn outcome(
         tooth_sum,
         relief,
     );
-    let peak_force =
-        force::in_plane_force::step(log, peak_tangential_force, inputs.radial_force_ratio);
-    let axial_force =
-        force::helix_axial_force::step(log, peak_tangential_force, inputs.helix_angle);
-
+    let in_plane = force::in_plane_force::step(log, tangential, inputs.radial_force_ratio);
+    let axial = force::helix_axial_force::step(log, tangential, inputs.helix_angle);
     let flute_diameter =
         deflection::fluted_equivalent_diameter::step(log, inputs.diameter, number(0.8));
+    // A face mill's body is solid: its arbor bends, not a fluted length.
+    let fluted = match kinds.form {
+        Form::FaceMill => si(0.0),
+        _ => min(inputs.flute_length, inputs.stick_out),
+    };
     let deflection = deflection::stepped_cutter_deflection::step(
         log,
-        peak_force,
-        inputs.overhang,
-        inputs.flute_length,
+        in_plane,
+        inputs.stick_out,
+        fluted,
         flute_diameter,
         inputs.shank_diameter,
         inputs.modulus,
     );
-    let clamping_along = holding::required_clamping_force::step(
+    let along = holding::required_clamping_force::step(
         log,
-        peak_force,
-        axial_force,
+        in_plane,
+        axial,
         inputs.friction,
         inputs.safety,
     );
-    let clamping_across = holding::clamping_force_across::step(log, peak_force, inputs.safety);
+    let across = holding::clamping_force_across::step(log, in_plane, inputs.safety);
+    let clamping_needed = if kinds.across_jaws {
+        max(along, across)
+    } else {
+        along
+    };
+    Peak {
+        tangential,
+        in_plane,
+        axial,
+        deflection,
+        clamping_needed,
+    }
+}
 
+/// Power and torque the machine gives at a speed, within the practice's share.
+#[inline(always)]
+pub(crate) fn available(
+    log: &mut impl Log,
+    inputs: &Inputs,
+    n: RotationalSpeed,
+) -> (Power, Torque) {
     let usable = practice::usable_power::step(
         log,
         inputs.motor_power,
         inputs.efficiency,
         inputs.power_share,
     );
-    let available_power = power::available_power::step(log, usable, inputs.base_speed, n);
-    let mut available_torque = power::available_torque::step(log, usable, inputs.base_speed, n);
-    if let Some(most) = inputs.maximum_torque {
-        available_torque = crate::quantity::math::min(available_torque, most);
-        log.choose(Kind::Torque, available_torque.value, || {
+    let power = power::available_power::step(log, usable, inputs.base_speed, n);
+    let torque = power::available_torque::step(log, usable, inputs.base_speed, n);
+    let held = min(torque, inputs.maximum_torque);
+    if log.records() && inputs.maximum_torque.value.is_finite() {
+        log.choose(Kind::Torque, held.value, || {
             "torque available, at most what the drive holds".to_owned()
         });
     }
+    (power, held)
+}
 
-    let mean_roughness = roughness(log, inputs, feed_per_rev);
+/// Everything that follows from a spindle speed and a feed per tooth.
+#[inline(always)]
+pub(crate) fn outcome(
+    log: &mut impl Log,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    engaged: &Engagement,
+    geometry: &Geometry,
+    n: RotationalSpeed,
+    f_z: Length,
+) -> Outcome {
+    let z = inputs.teeth;
+    let cutting_speed = rotation::cutting_speed::step(log, n, engaged.effective_diameter);
+    let feed_per_rev = rotation::feed_per_rev::step(log, f_z, z);
+    let table_feed = rotation::table_feed::step(log, f_z, z, n);
+    let max_chip = max_chip(log, kinds, inputs, engaged, f_z);
+    let mean_chip = mean_chip(log, kinds, inputs, engaged, f_z);
+    let removal_rate = removal::milling_removal_rate::step(
+        log,
+        inputs.axial_depth,
+        width(kinds, engaged),
+        table_feed,
+    );
+    let laws = laws(inputs, geometry);
+    let specific = k_c(log, laws[0].pair, mean_chip, one());
+    let cutting_power = power::cutting_power::step(log, removal_rate, specific);
+    let motor_power = power::motor_power::step(log, cutting_power, inputs.efficiency);
+    let torque = power::cutting_torque::step(log, cutting_power, n);
+    let mean_force = force::tangential_force::step(log, cutting_power, cutting_speed);
+    let unit_power_power = second_method(log, kinds, inputs, mean_chip, removal_rate);
+
+    let highest = worst(laws, mean_chip);
+    if log.records() {
+        let [a, b, c, unit] = inputs.pairs();
+        let by_unit_power = highest.pair == unit && ![a, b, c].contains(&unit);
+        log.choose(Kind::Pressure, highest.pair.kc11.value, || {
+            if by_unit_power {
+                "for limits the unit power, here the higher method, as k_c1.1 at a chip of 1 mm, with a worn edge"
+            } else {
+                "for limits the pair with the highest force, with a worn edge"
+            }
+            .to_owned()
+        });
+    }
+    let k_limit = k_c(log, highest.pair, mean_chip, inputs.wear_factor);
+    let (limit_power, limit_torque) = rotary_load(log, k_limit, removal_rate, n);
+    let peak = peak_load(
+        log,
+        kinds,
+        inputs,
+        geometry,
+        worst(laws, max_chip),
+        max_chip,
+    );
+    let (available_power, available_torque) = available(log, inputs, n);
+    let mean_roughness = roughness(log, kinds, inputs, feed_per_rev);
     let time = time::cutting_time::step(log, geometry.travel, table_feed);
     Outcome {
         cutting_speed,
@@ -487,7 +532,7 @@ pub(super) fn outcome(
         max_chip,
         mean_chip,
         removal_rate,
-        specific_cutting_force: k_c,
+        specific_cutting_force: specific,
         cutting_power,
         motor_power,
         torque,
@@ -495,12 +540,11 @@ pub(super) fn outcome(
         unit_power_power,
         limit_power,
         limit_torque,
-        peak_tangential_force,
-        peak_force,
-        axial_force,
-        deflection,
-        clamping_along,
-        clamping_across,
+        peak_tangential_force: peak.tangential,
+        peak_force: peak.in_plane,
+        axial_force: peak.axial,
+        deflection: peak.deflection,
+        clamping_needed: peak.clamping_needed,
         available_power,
         available_torque,
         mean_roughness,
@@ -508,50 +552,90 @@ pub(super) fn outcome(
     }
 }
 
+/// Removal rate at a feed per tooth.
+#[inline(always)]
+pub(crate) fn removal_rate(
+    kinds: &Kinds,
+    inputs: &Inputs,
+    engaged: &Engagement,
+    n: RotationalSpeed,
+    f_z: Length,
+) -> VolumeRate {
+    let table_feed = rotation::table_feed::value(f_z, inputs.teeth, n);
+    removal::milling_removal_rate::value(inputs.axial_depth, width(kinds, engaged), table_feed)
+}
+
+/// Power at the cutter by the unit power; NaN where none is known.
+#[inline(always)]
+fn second_method(
+    log: &mut impl Log,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    mean_chip: Length,
+    removal_rate: VolumeRate,
+) -> Power {
+    let u = match kinds.second_method {
+        SecondMethod::None => return si(f64::NAN),
+        SecondMethod::Flat => inputs.unit_power,
+        SecondMethod::AtChip => power::unit_power_at_chip::step(
+            log,
+            inputs.unit_power,
+            inputs.unit_power_chip,
+            mean_chip,
+            number(UNIT_POWER_EXPONENT),
+        ),
+    };
+    let given = power::cutting_power::step(log, removal_rate, u);
+    if kinds.at_motor {
+        // What reaches the cutter of a power at the motor.
+        practice::usable_power::step(log, given, inputs.unit_power_efficiency, one())
+    } else {
+        given
+    }
+}
+
 /// Theoretical roughness: of a wall from the feed marks of one tooth a revolution, of a floor from
-/// the corner radius; no model for a sharp corner.
-fn roughness(log: &mut impl Log, inputs: &Inputs, f: Length) -> Option<Length> {
-    match inputs.operation {
+/// the corner radius; NaN where no model applies, as for a sharp corner.
+#[inline(always)]
+fn roughness(log: &mut impl Log, kinds: &Kinds, inputs: &Inputs, f: Length) -> Length {
+    match kinds.operation {
         Operation::SideMilling => {
-            if f.value > inputs.diameter.value {
-                return None;
+            let applies = f.value <= inputs.diameter.value;
+            if log.records() && !applies {
+                return si(f64::NAN);
             }
             log.choose(Kind::Length, f.value, || {
                 "for the feed marks the feed per revolution in the place of f_z: with run-out one tooth leaves the mark".to_owned()
             });
             let height = finish::feed_mark_height::step(log, f, inputs.diameter);
-            Some(finish::feed_mark_mean_roughness::step(log, height))
+            let roughness = finish::feed_mark_mean_roughness::step(log, height);
+            select(applies, roughness, si(f64::NAN))
         }
         Operation::Slotting | Operation::FaceMilling => {
             let radius = inputs.corner_radius;
-            (radius.value > 0.0 && f.value <= 2.0 * radius.value)
-                .then(|| finish::turning_mean_roughness::step(log, f, radius))
+            let applies = radius.value > 0.0 && f.value <= 2.0 * radius.value;
+            if log.records() && !applies {
+                return si(f64::NAN);
+            }
+            let roughness = finish::turning_mean_roughness::step(log, f, radius);
+            select(applies, roughness, si(f64::NAN))
         }
     }
 }
 
-/// The largest feed per revolution that meets a mean roughness; none where no model applies.
-pub(super) fn feed_per_rev_for_roughness(
-    log: &mut impl Log,
-    inputs: &Inputs,
-    wanted: Length,
-) -> Option<Length> {
-    match inputs.operation {
-        Operation::SideMilling => Some(practice::feed_for_wall_roughness::step(
-            log,
-            wanted,
-            inputs.diameter,
-        )),
-        Operation::Slotting | Operation::FaceMilling => (inputs.corner_radius.value > 0.0)
-            .then(|| finish::feed_for_mean_roughness::step(log, wanted, inputs.corner_radius)),
-    }
-}
-
-/// The larger clamping force of those needed.
-pub(super) fn clamping_needed(outcome: &Outcome, across: bool) -> Force {
-    if across {
-        max(outcome.clamping_along, outcome.clamping_across)
-    } else {
-        outcome.clamping_along
+/// The largest feed per revolution that meets a mean roughness; infinite where no model applies.
+#[inline(always)]
+pub(crate) fn feed_per_rev_for_roughness(kinds: &Kinds, inputs: &Inputs) -> Length {
+    let wanted = inputs.mean_roughness;
+    let endless = si(f64::INFINITY);
+    match kinds.operation {
+        Operation::SideMilling => {
+            practice::feed_for_wall_roughness::value(wanted, inputs.diameter)
+        }
+        Operation::Slotting | Operation::FaceMilling => select(
+            inputs.corner_radius.value > 0.0,
+            finish::feed_for_mean_roughness::value(wanted, inputs.corner_radius),
+            endless,
+        ),
     }
 }

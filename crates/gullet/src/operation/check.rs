@@ -1,20 +1,20 @@
 //! The check of a set-up and a pass before anything is computed, and of the chain afterwards.
 
-use super::cut::{Cut, WorkedStep};
+use super::cut::{Consequences, Limit, Settings, Spread, WorkedStep};
 use super::request::{Operation, Pass, Setup};
 use crate::error::{Code, Error, Problem, Result};
-use crate::model::CutterForm;
+use crate::model::{Cutter, CutterForm};
 use crate::quantity::{self, Kind, Length, UnitSystem, si};
 
-/// Every problem of the set-up and the pass, at once.
-pub(super) fn check(setup: &Setup, pass: &Pass) -> Result<()> {
+/// Every problem of a set-up.
+pub(super) fn setup(setup: &Setup) -> Vec<Problem> {
     let units = setup.units;
     let mut problems = Vec::new();
     for (section, found) in [
-        ("cutter", setup.cutter.problems_in(setup.units)),
-        ("machine", setup.machine.problems_in(setup.units)),
-        ("hold", setup.hold.problems_in(setup.units)),
-        ("practice", setup.practice.problems_in(setup.units)),
+        ("cutter", setup.cutter.problems_in(units)),
+        ("machine", setup.machine.problems_in(units)),
+        ("hold", setup.hold.problems_in(units)),
+        ("practice", setup.practice.problems_in(units)),
     ] {
         problems.extend(found.into_iter().map(|problem| problem.within(section)));
     }
@@ -27,8 +27,14 @@ pub(super) fn check(setup: &Setup, pass: &Pass) -> Result<()> {
             "add the pair in an overlay, with its source",
         ));
     }
-    let d = setup.cutter.diameter;
     positive(&mut problems, units, "part_height", setup.part_height);
+    problems
+}
+
+/// Every problem of a pass under a cutter.
+pub(super) fn pass(cutter: &Cutter, units: UnitSystem, pass: &Pass) -> Vec<Problem> {
+    let mut problems = Vec::new();
+    let d = cutter.diameter;
     positive(&mut problems, units, "cut.axial_depth", pass.axial_depth);
     positive(&mut problems, units, "cut.radial_depth", pass.radial_depth);
     positive(&mut problems, units, "cut.length", pass.length);
@@ -42,19 +48,19 @@ pub(super) fn check(setup: &Setup, pass: &Pass) -> Result<()> {
             "take it in more passes or with a larger cutter",
         ));
     }
-    if pass.axial_depth.value > setup.cutter.flute_length.value * (1.0 + 1e-12) {
+    if pass.axial_depth.value > cutter.flute_length.value * (1.0 + 1e-12) {
         problems.push(range(
             units,
             "cut.axial_depth",
             pass.axial_depth,
             format!(
                 "at most the cutter's flute length = {}",
-                show(units, setup.cutter.flute_length)
+                show(units, cutter.flute_length)
             ),
             "take it in more passes or with longer flutes: the shank would rub",
         ));
     }
-    face(&mut problems, setup, pass);
+    face(&mut problems, cutter, units, pass);
     if let Some(feed) = pass.feed_per_tooth {
         positive(&mut problems, units, "cut.feed_per_tooth", feed);
         if feed.value > d.value / 2.0 {
@@ -98,12 +104,11 @@ pub(super) fn check(setup: &Setup, pass: &Pass) -> Result<()> {
             ));
         }
     }
-    Error::unless_empty(problems, ())
+    problems
 }
 
-fn face(problems: &mut Vec<Problem>, setup: &Setup, pass: &Pass) {
-    let units = setup.units;
-    let d = setup.cutter.diameter;
+fn face(problems: &mut Vec<Problem>, cutter: &Cutter, units: UnitSystem, pass: &Pass) {
+    let d = cutter.diameter;
     if pass.operation != Operation::FaceMilling {
         return;
     }
@@ -117,7 +122,7 @@ fn face(problems: &mut Vec<Problem>, setup: &Setup, pass: &Pass) {
             "the cutter would miss the work: the offset runs from the cutter's axis to the middle of the work",
         ));
     }
-    if matches!(setup.cutter.form, CutterForm::BallNose) {
+    if matches!(cutter.form, CutterForm::BallNose) {
         problems.push(Problem::new(
             Code::Inconsistent,
             "cutter.form",
@@ -176,25 +181,20 @@ pub(super) fn check_chain(steps: &[WorkedStep]) -> Result<()> {
 }
 
 /// Everything the cut returns is a number: an overflow between checked formulas is an error.
-pub(super) fn check_finite(cut: &Cut) -> Result<()> {
-    let spread = &cut.spread;
-    let ends = [
-        ("cutting_speed", spread.cutting_speed.high.value),
-        ("feed_per_tooth", spread.feed_per_tooth.high.value),
-        ("force", spread.force.high.value),
-        ("power", spread.power.high.value),
-        ("time", spread.time.high.value),
-        ("time", spread.time.low.value),
-    ];
-    let fields = cut
-        .settings
+pub(super) fn check_finite(
+    settings: &Settings,
+    consequences: &Consequences,
+    spread: &Spread,
+    ledger: &[Limit],
+) -> Result<()> {
+    let ends = spread.ends();
+    let fields = settings
         .fields()
         .into_iter()
-        .chain(cut.consequences.fields())
+        .chain(consequences.fields())
         .filter_map(|field| Some((field.name, field.value?)))
         .chain(ends);
-    let limits = cut
-        .ledger
+    let limits = ledger
         .iter()
         .flat_map(|limit| [(limit.name, limit.value), (limit.name, limit.bound)]);
     let problems = fields

@@ -1,5 +1,6 @@
 //! What an operation returns: settings, consequences, limit ledger, worked steps, spread, cautions.
 
+use super::limits::{self, Entry, LimitName, Side};
 use super::request::Pass;
 use crate::formula::{Formula, Recorder, Step};
 use crate::quantity::{self, Force, Kind, Length, Power, Ratio, Time, UnitSystem, Velocity};
@@ -16,6 +17,8 @@ pub struct Cut {
     pub consequences: Consequences,
     /// Every limit that was looked at.
     pub ledger: Vec<Limit>,
+    /// The limit that holds the feed below the wanted one.
+    pub held_by: Option<LimitName>,
     /// What was lowered, and why.
     pub adjustments: Vec<Adjustment>,
     /// The chain of formulas and choices, in order.
@@ -129,15 +132,6 @@ records! {
     }
 }
 
-/// Which side of its bound a value must stay on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Side {
-    /// At most the bound.
-    AtMost,
-    /// At least the bound.
-    AtLeast,
-}
-
 /// One limit that was looked at.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Limit {
@@ -183,62 +177,25 @@ impl Relief {
     }
 }
 
-/// Share above which a limit counts as exceeded; rounding alone must not exceed one.
-pub(super) const EXCEEDED: f64 = 1.0 + 1e-9;
-
 impl Limit {
     /// A limit with its share worked out.
-    pub fn new(
-        name: &'static str,
-        kind: Kind,
-        side: Side,
-        value: f64,
-        bound: f64,
-        origin: impl Into<String>,
-    ) -> Limit {
-        let (part, whole) = match side {
-            Side::AtMost => (value, bound),
-            Side::AtLeast => (bound, value),
-        };
-        // Zero of zero uses nothing; something of zero is beyond any share.
-        let share = if part <= 0.0 {
-            0.0
-        } else if whole <= 0.0 {
-            f64::MAX
-        } else {
-            (part / whole).min(f64::MAX)
-        };
+    pub(super) fn new(name: LimitName, entry: &Entry, origin: String, binding: bool) -> Limit {
         Limit {
-            name,
-            kind,
-            value,
-            bound,
-            side,
-            share,
-            origin: origin.into(),
+            name: name.name(),
+            kind: name.kind(),
+            value: entry.value,
+            bound: entry.bound,
+            side: entry.side,
+            share: limits::share(entry.side, entry.value, entry.bound),
+            origin,
             relief: None,
-            binding: false,
-        }
-    }
-
-    /// The same limit with the change that would free it.
-    pub fn freed_by(mut self, setting: &'static str, kind: Kind, to: f64) -> Limit {
-        self.relief = to.is_finite().then_some(Relief { setting, kind, to });
-        self
-    }
-
-    /// As [`Limit::freed_by`], where the limit is exceeded.
-    pub(super) fn freed_if_exceeded(self, setting: &'static str, kind: Kind, to: f64) -> Limit {
-        if self.exceeded() {
-            self.freed_by(setting, kind, to)
-        } else {
-            self
+            binding,
         }
     }
 
     /// Whether the value lies beyond the bound.
     pub fn exceeded(&self) -> bool {
-        self.share > EXCEEDED
+        self.share > limits::EXCEEDED
     }
 }
 
@@ -385,11 +342,17 @@ impl WorkedStep {
 }
 
 /// A recorder that also notes choices.
-pub(super) trait Log: Recorder {
+pub(crate) trait Log: Recorder {
+    /// Whether anything is kept; what serves the record alone is left out otherwise.
+    fn records(&self) -> bool;
     fn choose(&mut self, kind: Kind, value: f64, text: impl FnOnce() -> String);
 }
 
 impl Log for crate::formula::NoRecord {
+    #[inline(always)]
+    fn records(&self) -> bool {
+        false
+    }
     #[inline(always)]
     fn choose(&mut self, _: Kind, _: f64, _: impl FnOnce() -> String) {}
 }
@@ -406,12 +369,30 @@ impl Recorder for Chain {
 }
 
 impl Log for Chain {
+    fn records(&self) -> bool {
+        true
+    }
+
     fn choose(&mut self, kind: Kind, value: f64, text: impl FnOnce() -> String) {
         self.0.push(WorkedStep::Choice(Choice {
             text: text(),
             kind,
             value,
         }));
+    }
+}
+
+impl Spread {
+    /// The ends that were computed, by name.
+    pub(super) fn ends(&self) -> [(&'static str, f64); 6] {
+        [
+            ("cutting_speed", self.cutting_speed.high.value),
+            ("feed_per_tooth", self.feed_per_tooth.high.value),
+            ("force", self.force.high.value),
+            ("power", self.power.high.value),
+            ("time", self.time.high.value),
+            ("time", self.time.low.value),
+        ]
     }
 }
 

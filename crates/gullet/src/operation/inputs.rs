@@ -1,73 +1,121 @@
-//! What the tables say of a set-up, and the quantities the chain starts from.
+//! What the tables say of a set-up, looked up once, and the numbers the chain starts from.
 
-use super::chain::{self, Inputs, Pair};
-use super::request::{Operation, Pass, Setup};
+use super::numbers::{Form, Inputs, Kinds, Pair, SecondMethod, UNIT_POWER_EXPONENT};
+use super::request::{Operation, Pass};
 use crate::error::{Code, Error, Problem, Result};
-use crate::formula::rotation;
-use crate::model::CutterForm;
-use crate::quantity::math::{max, min};
-use crate::quantity::{Length, Velocity, si};
-use crate::table::{Kienzle, KienzlePair, MeasuredAt, Process, Ranged, UnitPower};
+use crate::formula::{NoRecord, holding, power, rotation};
+use crate::model::{Clamping, Cutter, Feed, Hold, Machine, PassKind, Practice, SpeedChoice};
+use crate::quantity::math::number;
+use crate::quantity::{Force, Length, Pressure, Ratio, Velocity, si};
+use crate::table::{
+    FeedReader, Kienzle, KienzlePair, Library, Material, MeasuredAt, Process, Ranged, UnitPower,
+};
 
-/// What the tables say of the material under this cutter.
-pub(super) struct Tables {
-    pub speed: Ranged<Velocity>,
-    pub feed: Ranged<Length>,
-    pub kienzle: Kienzle,
-    pub unit_power: Option<UnitPower>,
+/// What the tables say of a material under a tool, whatever the size of cutter and cut.
+pub(crate) struct Grounds {
+    speed: Result<Ranged<Velocity>>,
+    feed: Option<FeedReader>,
+    no_feed: Option<Error>,
+    kienzle: Result<Kienzle>,
+    unit_power: Option<UnitPower>,
 }
 
-fn process(setup: &Setup, pass: &Pass) -> Process {
-    match pass.operation {
-        Operation::FaceMilling if matches!(setup.cutter.form, CutterForm::FaceMill(_)) => {
-            Process::FaceMilling
-        }
+/// The process of the tables that a pass belongs to.
+pub(crate) fn process(operation: Operation, form: Form) -> Process {
+    match (operation, form) {
+        (Operation::FaceMilling, Form::FaceMill) => Process::FaceMilling,
         _ => Process::EndMilling,
     }
 }
 
-impl Tables {
-    /// Feed per tooth at an axial depth.
-    pub(super) fn feed(setup: &Setup, pass: &Pass, axial_depth: Length) -> Result<Ranged<Length>> {
-        setup.library.feed_per_tooth(
-            setup.material,
-            setup.cutter.material,
-            process(setup, pass),
-            setup.cutter.diameter,
-            axial_depth,
-        )
+impl Grounds {
+    pub(crate) fn look_up(
+        library: &Library,
+        material: &Material,
+        tool: crate::table::ToolMaterial,
+        process: Process,
+    ) -> Grounds {
+        let feed = library.feed_reader(material, tool, process);
+        Grounds {
+            speed: library.cutting_speed(material, tool, process),
+            no_feed: feed
+                .is_none()
+                .then(|| library.no_feed(material, tool, process)),
+            feed,
+            kienzle: library.kienzle(material),
+            // The second method is an opinion beside the first: a cut does without it.
+            unit_power: library.unit_power(material).ok(),
+        }
     }
 
-    pub(super) fn look_up(setup: &Setup, pass: &Pass) -> Result<Tables> {
-        let process = process(setup, pass);
-        let tool = setup.cutter.material;
-        let library = setup.library;
+    /// Whether the tables, or the job itself, hold everything that these numbers are made from.
+    pub(crate) fn answers(&self, inputs: &Inputs) -> bool {
+        self.kienzle.is_ok()
+            && !inputs.speed_start.value.is_nan()
+            && inputs.feed_start.value > 0.0
+    }
+
+    /// No table answers.
+    pub(crate) fn nothing() -> Grounds {
+        Grounds {
+            speed: Err(no_data("material").into()),
+            feed: None,
+            no_feed: Some(no_data("material").into()),
+            kienzle: Err(no_data("material").into()),
+            unit_power: None,
+        }
+    }
+
+    /// Whether the numbers rest on something assumed, beside the feed's own.
+    fn assumed(&self) -> bool {
+        let speed = self.speed.as_ref().map_or(&[][..], |speed| &speed.assumptions);
+        let kienzle = self
+            .kienzle
+            .as_ref()
+            .map_or(&[][..], |kienzle| &kienzle.assumptions);
+        let unit_power = self.unit_power.as_ref().map_or(&[][..], stated);
+        !(speed.is_empty() && kienzle.is_empty() && unit_power.is_empty())
+    }
+
+    /// Feed per tooth at an axial depth; the job's own where the tables hold none.
+    pub(crate) fn feed(&self, cutter: &Cutter, pass: &Pass, depth: Length) -> Option<Ranged<Length>> {
+        self.feed
+            .as_ref()
+            .and_then(|reader| reader.range(cutter.diameter, depth))
+            .or_else(|| pass.feed_per_tooth.map(asked_for))
+    }
+
+    /// Everything with its words.
+    pub(crate) fn tables(&self, cutter: &Cutter, practice: &Practice, pass: &Pass) -> Result<Tables> {
         let mut problems = Vec::new();
-        let mut keep = |error: Error| problems.extend(error.into_problems());
-        let speed = library
-            .cutting_speed(setup.material, tool, process)
-            .or_else(|error| match pass.spindle_speed {
-                Some(n) => asked_for(rotation::cutting_speed::value(n, setup.cutter.diameter)),
-                None => Err(error),
-            })
-            .map_err(&mut keep)
-            .ok();
-        let feed = Tables::feed(setup, pass, pass.axial_depth)
-            .or_else(|error| match pass.feed_per_tooth {
-                Some(feed) => asked_for(feed),
-                None => Err(error),
-            })
-            .map_err(&mut keep)
-            .ok();
-        let kienzle = library.kienzle(setup.material).map_err(&mut keep).ok();
-        // The second method is an opinion beside the first: a cut does without it.
-        let unit_power = library.unit_power(setup.material).ok();
+        let mut keep = |error: &Error| problems.extend(error.clone().into_problems());
+        let asked = || {
+            pass.spindle_speed
+                .map(|n| asked_for(rotation::cutting_speed::value(n, cutter.diameter)))
+        };
+        let speed = self.speed.as_ref().map_or_else(
+            |error| {
+                asked().or_else(|| {
+                    keep(error);
+                    None
+                })
+            },
+            |speed| Some(speed.clone()),
+        );
+        let feed = self.feed(cutter, pass, pass.axial_depth);
+        if feed.is_none()
+            && let Some(error) = &self.no_feed
+        {
+            keep(error);
+        }
+        let kienzle = self.kienzle.as_ref().map_err(&mut keep).ok().cloned();
         match (speed, feed, kienzle) {
             (Some(speed), Some(feed), Some(kienzle)) => Ok(Tables {
                 speed,
                 feed,
                 kienzle,
-                unit_power,
+                unit_power: self.unit_power.clone(),
+                low_end: practice.speed_choice == SpeedChoice::Low,
             }),
             _ => Err(Error::unless_empty(problems, ())
                 .err()
@@ -76,12 +124,27 @@ impl Tables {
     }
 }
 
+/// The assumptions of a unit power that are doubts: power at the cutter is what the second method is
+/// compared by.
+pub(super) fn stated(unit_power: &UnitPower) -> &[String] {
+    let all = &unit_power.range.assumptions;
+    let skip = usize::from(unit_power.measured_at == MeasuredAt::Cutter);
+    all.get(..all.len().saturating_sub(skip)).unwrap_or_default()
+}
+
+/// What the tables say of a pass, with its words.
+pub(crate) struct Tables {
+    pub speed: Ranged<Velocity>,
+    pub feed: Ranged<Length>,
+    pub kienzle: Kienzle,
+    pub unit_power: Option<UnitPower>,
+    /// Whether the practice takes the low end of the speeds.
+    pub low_end: bool,
+}
+
 /// The job's own value where the tables hold none: all there is to compare with.
-fn asked_for<T>(value: T) -> Result<Ranged<T>>
-where
-    T: Copy,
-{
-    Ok(Ranged {
+fn asked_for<T: Copy>(value: T) -> Ranged<T> {
+    Ranged {
         low: value,
         start: value,
         high: value,
@@ -90,7 +153,7 @@ where
             "the tables hold no value for this material: the one asked for stands unchecked"
                 .to_owned(),
         ],
-    })
+    }
 }
 
 pub(super) fn no_data(parameter: &str) -> Problem {
@@ -103,81 +166,15 @@ pub(super) fn no_data(parameter: &str) -> Problem {
     )
 }
 
-pub(super) fn inputs(setup: &Setup, pass: &Pass, tables: &Tables) -> Inputs {
-    let cutter = setup.cutter;
-    let machine = setup.machine;
-    let practice = setup.practice;
-    let d = cutter.diameter;
-    let half = d / 2.0;
-    let zero: Length = si(0.0);
-    let (edge_low, edge_high) = match pass.operation {
-        Operation::FaceMilling => (
-            max(pass.offset - pass.radial_depth / 2.0, zero - half),
-            min(pass.offset + pass.radial_depth / 2.0, half),
-        ),
-        _ => (zero - half, half),
-    };
-    let radial_depth = match pass.operation {
-        Operation::SideMilling => min(pass.radial_depth, d),
-        Operation::Slotting => d,
-        Operation::FaceMilling => edge_high - edge_low,
-    };
-    let default_pair = Pair::of(&tables.kienzle.default);
-    let mut pairs = [default_pair; 3];
-    for (slot, pair) in pairs.iter_mut().skip(1).zip(&tables.kienzle.others) {
-        *slot = Pair::of(pair);
-    }
-    let unit_power = tables
-        .unit_power
-        .as_ref()
-        .map(|unit_power| chain::UnitPower {
-            start: unit_power.range.start,
-            chip_thickness: unit_power.chip_thickness,
-            drive_efficiency: match unit_power.measured_at {
-                MeasuredAt::Motor { efficiency } => Some(efficiency.map_or(machine.efficiency, si)),
-                _ => None,
-            },
-        });
-    let [a, b, c] = pairs;
-    let limit_pairs = [a, b, c, unit_power.map_or(a, |known| known.pair())];
-    // A face mill's body is solid: its arbor bends, not a fluted length.
-    let flute_length = match cutter.form {
-        CutterForm::FaceMill(_) => zero,
-        _ => cutter.flute_length,
-    };
-    Inputs {
-        operation: pass.operation,
-        direction: pass.direction,
-        finishing: pass.kind == crate::model::PassKind::Finishing,
-        form: cutter.form,
-        diameter: d,
-        teeth: si(f64::from(cutter.teeth)),
-        axial_depth: pass.axial_depth,
-        radial_depth,
-        edge_low,
-        edge_high,
-        cutting_edge_angle: chain::edge_angle(cutter, pass.axial_depth),
-        corner_radius: cutter.corner_radius(),
-        helix_angle: cutter.helix_angle,
-        default_pair,
-        pairs,
-        wear_factor: practice.wear_factor,
-        limit_pairs,
-        unit_power,
-        motor_power: machine.motor_power,
-        efficiency: machine.efficiency,
-        power_share: practice.power_share,
-        base_speed: machine.base_speed.unwrap_or(machine.speed_range().0),
-        maximum_torque: machine.maximum_torque,
-        overhang: cutter.stick_out,
-        flute_length: min(flute_length, cutter.stick_out),
-        shank_diameter: cutter.shank_diameter,
-        modulus: cutter.modulus(),
-        radial_force_ratio: practice.radial_force_ratio,
-        friction: setup.hold.jaw_friction,
-        safety: practice.holding_safety,
-        cut_length: pass.length,
-        clearance: practice.clearance,
+/// The force the hold clamps with.
+pub(super) fn clamping_force(log: &mut impl crate::formula::Recorder, clamping: &Clamping) -> Force {
+    match *clamping {
+        Clamping::Force(force) => force,
+        Clamping::Screw {
+            torque,
+            lead,
+            efficiency,
+        } => holding::screw_clamping_force_efficiency::step(log, torque, lead, efficiency),
     }
 }
 
@@ -187,5 +184,213 @@ impl Pair {
             kc11: pair.kc11,
             exponent: pair.exponent,
         }
+    }
+
+    /// A unit power as a pair: its value at a chip of 1 mm, at the cutter; without a known chip
+    /// thickness the same for every chip.
+    fn of_unit_power(start: Pressure, chip: Option<Length>, efficiency: Option<Ratio>) -> Pair {
+        let millimetre: Length = si(1e-3);
+        let exponent = number(UNIT_POWER_EXPONENT);
+        let (kc11, exponent) = match chip {
+            Some(chip) => (
+                power::unit_power_at_chip::value(start, chip, millimetre, exponent),
+                exponent,
+            ),
+            None => (start, number(0.0)),
+        };
+        Pair {
+            kc11: efficiency.map_or(kc11, |eta| eta * kc11),
+            exponent,
+        }
+    }
+}
+
+impl Cutter {
+    /// The part of the numbers that is the cutter's.
+    pub(crate) fn fill(&self, inputs: &mut Inputs) {
+        inputs.diameter = self.diameter;
+        inputs.teeth = si(f64::from(self.teeth));
+        inputs.cutting_edge_angle = self.cutting_edge_angle();
+        inputs.corner_radius = self.corner_radius();
+        inputs.helix_angle = self.helix_angle;
+        inputs.stick_out = self.stick_out;
+        inputs.flute_length = self.flute_length;
+        inputs.shank_diameter = self.shank_diameter;
+        inputs.modulus = self.modulus();
+        inputs.cutter_speed = self.maximum_speed.unwrap_or(si(f64::INFINITY));
+    }
+}
+
+impl Machine {
+    fn fill(&self, practice: &Practice, inputs: &mut Inputs) {
+        (inputs.lowest_speed, inputs.highest_speed) = self.speed_range();
+        inputs.motor_power = self.motor_power;
+        inputs.efficiency = self.efficiency;
+        inputs.base_speed = self.base_speed.unwrap_or(inputs.lowest_speed);
+        inputs.maximum_torque = self.maximum_torque.unwrap_or(si(f64::INFINITY));
+        let endless: Velocity = si(f64::INFINITY);
+        (inputs.lowest_feed, inputs.highest_feed) = match &self.feed {
+            Feed::Hand => (
+                si(0.0),
+                self.travel_per_turn.map_or(endless, |lead| {
+                    rotation::feed_rate::value(lead, practice.handwheel_pace)
+                }),
+            ),
+            Feed::Continuous { lowest, highest } => (*lowest, *highest),
+            Feed::Stepped(steps) => (
+                steps.first().copied().unwrap_or(si(0.0)),
+                steps.last().copied().unwrap_or(endless),
+            ),
+        };
+        inputs.travel_per_turn = self.travel_per_turn.unwrap_or(si(f64::NAN));
+    }
+}
+
+impl Hold {
+    /// The part of the numbers that is the hold's.
+    pub(crate) fn fill(&self, inputs: &mut Inputs) {
+        inputs.friction = self.jaw_friction;
+        inputs.clamping_force = clamping_force(&mut NoRecord, &self.clamping);
+        inputs.grip_depth = self.grip_depth;
+    }
+}
+
+impl Practice {
+    fn fill(&self, material: &Material, inputs: &mut Inputs) {
+        inputs.speed_factor = self.speed_factor;
+        inputs.feed_factor = self.feed_factor;
+        inputs.thinning_cap = self.thinning_cap;
+        inputs.smallest_chip = self.smallest_chip;
+        inputs.power_share = self.power_share;
+        inputs.wear_factor = self.wear_factor;
+        inputs.radial_force_ratio = self.radial_force_ratio;
+        inputs.safety = self.holding_safety;
+        inputs.clearance = self.clearance;
+        inputs.roughing_depth_ratio = self.depth_ratio(material.iso513);
+        inputs.climb_depth = self.climb_depth_with_backlash;
+        inputs.stick_out_ratio = self.stick_out_ratio;
+        inputs.smallest_grip = self.smallest_grip;
+    }
+}
+
+/// The owned parts of a set-up that numbers are made from.
+pub(crate) struct Shop<'a> {
+    pub material: &'a Material,
+    pub cutter: &'a Cutter,
+    pub machine: &'a Machine,
+    pub hold: &'a Hold,
+    pub practice: &'a Practice,
+    pub part_height: Length,
+}
+
+/// The choices between formulas for an operation and a kind of pass.
+pub(crate) fn kinds(shop: &Shop, grounds: &Grounds, pass: &Pass) -> Kinds {
+    let unit_power = grounds.unit_power.as_ref();
+    Kinds {
+        operation: pass.operation,
+        direction: pass.direction,
+        finishing: pass.kind == PassKind::Finishing,
+        form: Form::of(shop.cutter.form),
+        across_jaws: shop.hold.feed_across_jaws,
+        by_hand: shop.machine.feed == Feed::Hand,
+        backlash: shop.machine.backlash.value > 0.0,
+        second_method: match unit_power.map(|unit_power| unit_power.chip_thickness) {
+            None => SecondMethod::None,
+            Some(None) => SecondMethod::Flat,
+            Some(Some(_)) => SecondMethod::AtChip,
+        },
+        at_motor: unit_power
+            .is_some_and(|unit_power| matches!(unit_power.measured_at, MeasuredAt::Motor { .. })),
+    }
+}
+
+/// The numbers of a set-up; those of the pass and its feed are filled in by [`fill_pass`].
+pub(crate) fn template(shop: &Shop, grounds: &Grounds) -> Inputs {
+    let mut inputs = Inputs::every(f64::NAN);
+    shop.cutter.fill(&mut inputs);
+    shop.machine.fill(shop.practice, &mut inputs);
+    shop.hold.fill(&mut inputs);
+    shop.practice.fill(shop.material, &mut inputs);
+    inputs.part_height = shop.part_height;
+    if let Ok(speed) = &grounds.speed {
+        inputs.speed_low = speed.low;
+        inputs.speed_start = speed.start;
+        inputs.speed_high = speed.high;
+        inputs.speed_chosen = match shop.practice.speed_choice {
+            SpeedChoice::Low => speed.low,
+            SpeedChoice::Start => speed.start,
+        };
+    }
+    let unit_power = grounds.unit_power.as_ref();
+    let chip = unit_power.and_then(|unit_power| unit_power.chip_thickness);
+    let efficiency = unit_power.and_then(|unit_power| match unit_power.measured_at {
+        MeasuredAt::Motor { efficiency } => Some(efficiency.map_or(shop.machine.efficiency, si)),
+        _ => None,
+    });
+    if let Ok(kienzle) = &grounds.kienzle {
+        let a = Pair::of(&kienzle.default);
+        let mut others = kienzle.others.iter().map(Pair::of);
+        let (b, c) = (others.next().unwrap_or(a), others.next().unwrap_or(a));
+        let d = unit_power.map_or(a, |unit_power| {
+            Pair::of_unit_power(unit_power.range.start, chip, efficiency)
+        });
+        inputs.set_pairs([a, b, c, d]);
+    }
+    if let Some(unit_power) = unit_power {
+        inputs.unit_power = unit_power.range.start;
+        inputs.unit_power_chip = chip.unwrap_or(si(f64::NAN));
+        inputs.unit_power_efficiency = efficiency.unwrap_or(si(f64::NAN));
+    }
+    inputs.assumed = si(f64::from(u8::from(grounds.assumed())));
+    inputs
+}
+
+/// Fills in the numbers of a pass, and the feed of the tables at its size.
+pub(crate) fn fill_pass(inputs: &mut Inputs, practice: &Practice, grounds: &Grounds, pass: &Pass) {
+    inputs.axial_depth = pass.axial_depth;
+    inputs.radial_depth = pass.radial_depth;
+    inputs.offset = pass.offset;
+    inputs.cut_length = pass.length;
+    inputs.asked_speed = pass.spindle_speed.unwrap_or(si(0.0));
+    inputs.asked_feed = pass.feed_per_tooth.unwrap_or(si(0.0));
+    inputs.mean_roughness = pass.mean_roughness.unwrap_or(si(f64::INFINITY));
+    inputs.deflection = practice.deflection(pass.kind);
+    fill_feed(inputs, grounds);
+    fill_asked_speed(inputs);
+}
+
+/// Fills in the feed of the tables at the size of cutter and cut.
+pub(crate) fn fill_feed(inputs: &mut Inputs, grounds: &Grounds) {
+    let numbers = grounds
+        .feed
+        .as_ref()
+        .map(|reader| reader.numbers(inputs.diameter.value, inputs.axial_depth.value));
+    match numbers {
+        Some(feed) if !feed.start.is_nan() => {
+            inputs.feed_low = si(feed.low);
+            inputs.feed_start = si(feed.start);
+            inputs.feed_high = si(feed.high);
+            if feed.assumed {
+                inputs.assumed = si(1.0);
+            }
+        }
+        // What the job asks for is all there is to compare with.
+        _ => {
+            let asked = inputs.asked_feed;
+            (inputs.feed_low, inputs.feed_start, inputs.feed_high) = (asked, asked, asked);
+            inputs.assumed = si(1.0);
+        }
+    }
+}
+
+/// Where the tables hold no speed, the one asked for is all there is to compare with.
+pub(crate) fn fill_asked_speed(inputs: &mut Inputs) {
+    if inputs.speed_start.value.is_nan() && inputs.asked_speed.value > 0.0 {
+        let speed = rotation::cutting_speed::value(inputs.asked_speed, inputs.diameter);
+        inputs.speed_low = speed;
+        inputs.speed_start = speed;
+        inputs.speed_high = speed;
+        inputs.speed_chosen = speed;
+        inputs.assumed = si(1.0);
     }
 }

@@ -1,19 +1,34 @@
 //! Operations: formulas composed into a cut with its limits and its worked steps.
 
 mod cautions;
-mod chain;
+pub(crate) mod chain;
 mod check;
 mod cut;
-mod inputs;
+mod cut_numbers;
+pub(crate) mod inputs;
+pub(crate) mod lanes;
 mod ledger;
+pub(crate) mod limits;
 mod milling;
+pub(crate) mod numbers;
 mod report;
 mod request;
-mod speed_feed;
+pub(crate) mod results;
+pub(crate) mod settle;
+pub(crate) mod speed_feed;
 
 pub use cut::{
-    Adjustment, Band, Choice, Consequences, Cut, Datum, Field, Limit, Relief, Settings, Side,
-    Spread, Warning, WarningCode, WorkedStep,
+    Adjustment, Band, Choice, Consequences, Cut, Datum, Field, Limit, Relief, Settings, Spread,
+    Warning, WarningCode, WorkedStep,
 };
-pub use milling::{Lowering, mill};
+pub use cut_numbers::{CutNumbers, LedgerNumbers, LimitNumbers, WarningCodes};
+pub use limits::{LimitName, Side};
+pub use milling::{Lowering, Milling, mill};
+/// Every problem of a set-up and a pass, without computing the cut.
+pub(crate) fn problems(setup: &Setup, pass: &Pass) -> Vec<crate::error::Problem> {
+    let mut problems = check::setup(setup);
+    problems.extend(check::pass(setup.cutter, setup.units, pass));
+    problems
+}
+
 pub use request::{Operation, Pass, Setup};

@@ -1,63 +1,183 @@
-//! What a cut says beside its numbers: spread, doubts, values with their sources.
+//! What a cut says in words: warnings, adjustments, errors, values with their sources.
 
-use super::chain::{Geometry, Outcome};
-use super::cut::{Band, Datum, Spread, Warning, WarningCode, support_text};
-use super::milling::Solver;
-use crate::formula::{NoRecord, force, rotation};
-use crate::quantity::math::{max, min};
-use crate::quantity::{Kind, Length, Velocity, si};
-use crate::table::MeasuredAt;
+use super::cut::{Adjustment, Chain, Cut, Datum, Limit, Warning, WarningCode, WorkedStep, support_text};
+use super::cut_numbers::{consequences, settings, spread};
+use super::inputs::{Grounds, Tables, clamping_force, no_data, stated};
+use super::ledger;
+use super::limits::{self, LimitName};
+use super::milling::{Lowering, Milling};
+use super::numbers::{Inputs, Kinds, Outcome};
+use super::request::Pass;
+use super::results::{self, LEAST_RATIO, MOST_RATIO, THICKEST_CHIP, THINNEST_CHIP};
+use super::settle::{Settled, Stop, Stuck};
+use super::{cautions, chain};
+use crate::error::{Code, Error, Problem, Result};
+use crate::formula::NoRecord;
+use crate::quantity::math::min;
+use crate::quantity::{Kind, Length, RotationalSpeed, UnitSystem};
 
-impl Solver<'_> {
-    /// What the tables' ranges make of speed, force, power and time.
-    pub(super) fn spread(&self, geometry: &Geometry, outcome: &Outcome) -> Spread {
-        let silent = &mut NoRecord;
+/// A pass with everything its words are made from.
+pub(super) struct Report<'a> {
+    pub milling: &'a Milling,
+    pub pass: &'a Pass,
+    pub grounds: &'a Grounds,
+    pub kinds: &'a Kinds,
+    pub inputs: &'a Inputs,
+    pub tables: &'a Tables,
+    pub lowering: Lowering,
+}
+
+impl Report<'_> {
+    /// The cut, without its steps; an error where a limit stays exceeded.
+    pub(super) fn cut(&self, log: &mut Chain, settled: &Settled) -> Result<Cut> {
+        let milling = self.milling;
         let inputs = self.inputs;
-        let forces = inputs
-            .pairs
-            .map(|pair| inputs.k_c(silent, pair, outcome.mean_chip, si(1.0)));
-        let least = forces.iter().fold(forces[0], |a, b| min(a, *b));
-        let most = forces.iter().fold(forces[0], |a, b| max(a, *b));
-        let power = |k| crate::formula::power::cutting_power::value(outcome.removal_rate, k);
-        let tangential = |k| force::tangential_force::value(power(k), outcome.cutting_speed);
-        let range = &self.tables.speed;
-        let feed = &self.tables.feed;
-        let time = |v: Velocity, f: Length| {
-            let n = rotation::spindle_speed::value(v, geometry.effective_diameter);
-            let v_f = rotation::table_feed::value(f, inputs.teeth, n);
-            crate::formula::time::cutting_time::value(geometry.travel, v_f)
+        let Settled {
+            candidate, outcome, ..
+        } = settled;
+        let pace = results::pace(log, self.kinds, inputs, outcome);
+        clamping_force(log, &milling.hold.clamping);
+        let ends = results::ends(inputs, &settled.engaged, &settled.geometry, outcome);
+        let mut ledger = ledger::ledger(
+            self,
+            &settled.geometry,
+            candidate,
+            outcome,
+            &settled.verdict,
+        );
+        if self.lowering == Lowering::Allowed {
+            ledger::add_reliefs(self, settled, &mut ledger);
+        }
+        let adjustments = adjustments(settled);
+        let mut warnings = self.machine_limits(settled);
+        for adjustment in &adjustments {
+            warnings.push(Warning {
+                code: WarningCode::Lowered,
+                text: adjustment.text(milling.units),
+            });
+        }
+        self.doubts(outcome, &mut warnings);
+        let exceeded: Vec<Problem> = ledger
+            .iter()
+            .filter(|limit| limit.exceeded() && self.lowering == Lowering::Allowed)
+            .map(|limit| exceeded_problem(limit, milling.units))
+            .collect();
+        let cut = Cut {
+            pass: *self.pass,
+            settings: settings(settled, &pace),
+            consequences: consequences(inputs, settled),
+            ledger,
+            held_by: candidate.holder(),
+            adjustments,
+            steps: Vec::<WorkedStep>::new(),
+            spread: spread(inputs, settled, &ends),
+            data: self.data(),
+            warnings,
+            cautions: cautions::cautions(milling, self.pass),
         };
-        Spread {
-            cutting_speed: Band {
-                low: range.low,
-                start: range.start,
-                high: range.high,
-            },
-            feed_per_tooth: Band {
-                low: feed.low,
-                start: feed.start,
-                high: feed.high,
-            },
-            force: Band {
-                low: tangential(least),
-                start: outcome.mean_force,
-                high: tangential(most),
-            },
-            power: Band {
-                low: power(least),
-                start: outcome.cutting_power,
-                high: power(most),
-            },
-            time: Band {
-                low: time(range.high, feed.high),
-                start: time(range.start, feed.start),
-                high: time(range.low, feed.low),
-            },
+        Error::unless_empty(exceeded, cut)
+    }
+
+    /// What the machine cannot do as wanted.
+    fn machine_limits(&self, settled: &Settled) -> Vec<Warning> {
+        let mut warnings = Vec::new();
+        let mut add = |text: &str| {
+            warnings.push(Warning {
+                code: WarningCode::MachineLimits,
+                text: text.to_owned(),
+            });
+        };
+        if settled.real.is_none() {
+            add(
+                "the machine's lowest speed is above the speed wanted: the cutter runs faster than the table says and wears sooner",
+            );
+        }
+        let reach = min(self.inputs.cutter_speed, self.inputs.highest_speed);
+        if settled.speeds.wanted.value > reach.value * (1.0 + 1e-9) {
+            add(
+                "the highest speed of the machine, or the one marked on the cutter, is below the speed wanted: the cut runs at the highest there is",
+            );
+        }
+        if settled.snapped {
+            add("the machine's feed step lies below the feed wanted");
+        }
+        warnings
+    }
+
+    /// Why there is no cut.
+    pub(super) fn stop(&self, stop: Stop) -> Error {
+        match stop {
+            Stop::CutterSpeed => limit_exceeded(
+                self.milling.units,
+                LimitName::CutterSpeed.name(),
+                Kind::RotationalSpeed,
+                self.inputs.lowest_speed.value,
+                self.inputs.cutter_speed.value,
+                "the machine's lowest speed is above the highest speed marked on the cutter: take another machine or cutter",
+            )
+            .into(),
+            Stop::Stuck(stuck) => self.stuck(&stuck).into(),
+            Stop::TableFeedLowest(stuck) => self
+                .limits_at(&stuck, stuck.candidate.feed, false)
+                .iter()
+                .find(|limit| limit.name == LimitName::TableFeedLowest.name())
+                .map_or_else(
+                    || no_data(LimitName::TableFeedLowest.name()),
+                    |limit| exceeded_problem(limit, self.milling.units),
+                )
+                .into(),
         }
     }
 
+    /// Nothing that may be lowered helps: the limit that stands in the way.
+    fn stuck(&self, stuck: &Stuck) -> Problem {
+        let name = stuck.limit(self.kinds, self.inputs);
+        let feed = match name {
+            LimitName::SmallestChip => stuck.real,
+            _ => stuck.smallest,
+        };
+        self.limits_at(stuck, feed, true)
+            .into_iter()
+            .find(|limit| limit.name == name.name())
+            .map_or_else(
+                || no_data(name.name()),
+                |limit| exceeded_problem(&limit, self.milling.units),
+            )
+    }
+
+    /// The ledger at the feed a search ended with.
+    fn limits_at(&self, stuck: &Stuck, feed: Length, reliefs: bool) -> Vec<Limit> {
+        let candidate = &stuck.candidate;
+        let outcome = self.outcome(stuck.candidate.speed, feed, stuck);
+        let verdict = limits::judge(self.kinds, self.inputs, candidate, &outcome);
+        let mut limits = ledger::ledger(self, &stuck.geometry, candidate, &outcome, &verdict);
+        if reliefs {
+            ledger::add_reliefs_at(
+                self,
+                &stuck.engaged,
+                &stuck.geometry,
+                candidate,
+                &outcome,
+                &mut limits,
+            );
+        }
+        limits
+    }
+
+    fn outcome(&self, speed: RotationalSpeed, feed: Length, stuck: &Stuck) -> Outcome {
+        chain::outcome(
+            &mut NoRecord,
+            self.kinds,
+            self.inputs,
+            &stuck.engaged,
+            &stuck.geometry,
+            speed,
+            feed,
+        )
+    }
+
     /// Doubts that rest on the tables and on the models' ranges.
-    pub(super) fn doubts(&self, outcome: &Outcome, warnings: &mut Vec<Warning>) {
+    fn doubts(&self, outcome: &Outcome, warnings: &mut Vec<Warning>) {
         let mut assume = |texts: &[String]| {
             for text in texts {
                 let warning = Warning {
@@ -73,20 +193,11 @@ impl Solver<'_> {
         assume(&self.tables.feed.assumptions);
         assume(&self.tables.kienzle.assumptions);
         if let Some(unit_power) = &self.tables.unit_power {
-            // Power at the cutter is what the second method is compared by: no doubt.
-            let skip = usize::from(unit_power.measured_at == MeasuredAt::Cutter);
-            let known = unit_power.range.assumptions.len().saturating_sub(skip);
-            assume(
-                unit_power
-                    .range
-                    .assumptions
-                    .get(..known)
-                    .unwrap_or_default(),
-            );
+            assume(stated(unit_power));
         }
-        if let Some(second) = outcome.unit_power_power {
-            let ratio = (second / outcome.cutting_power).value;
-            if !(0.7..=1.4).contains(&ratio) {
+        if self.tables.unit_power.is_some() {
+            let ratio = (outcome.unit_power_power / outcome.cutting_power).value;
+            if !(LEAST_RATIO..=MOST_RATIO).contains(&ratio) {
                 warnings.push(Warning {
                     code: WarningCode::SourcesDisagree,
                     text: format!(
@@ -95,14 +206,14 @@ impl Solver<'_> {
                 });
             }
         }
-        if self.pass.mean_roughness.is_some() && outcome.mean_roughness.is_none() {
+        if self.pass.mean_roughness.is_some() && outcome.mean_roughness.value.is_nan() {
             warnings.push(Warning {
                 code: WarningCode::OutsideValidity,
                 text: "no model for the roughness of a floor under a sharp corner, or at a feed per revolution above twice the corner radius: the roughness asked for is not checked".to_owned(),
             });
         }
         let h = outcome.mean_chip.value;
-        if !(0.02e-3..=1.5e-3).contains(&h) {
+        if !(THINNEST_CHIP..=THICKEST_CHIP).contains(&h) {
             warnings.push(Warning {
                 code: WarningCode::OutsideValidity,
                 text: "the mean chip lies outside the 0.02 to 1.5 mm for which the power law of the cutting force is usual: thinner chips plough and need more force".to_owned(),
@@ -111,7 +222,7 @@ impl Solver<'_> {
     }
 
     /// The values that came from tables, model and practice.
-    pub(super) fn data(&self) -> Vec<Datum> {
+    fn data(&self) -> Vec<Datum> {
         let tables = self.tables;
         let mut data = Vec::new();
         let mut add = |name: &str, kind: Kind, value: f64, origin: String| {
@@ -174,7 +285,7 @@ impl Solver<'_> {
                 origin,
             );
         }
-        let practice = self.setup.practice;
+        let practice = &self.milling.practice;
         add(
             "factor for a worn edge",
             Kind::Ratio,
@@ -190,15 +301,96 @@ impl Solver<'_> {
         add(
             "friction of the jaws",
             Kind::Ratio,
-            self.setup.hold.jaw_friction.value,
+            self.milling.hold.jaw_friction.value,
             "the job's hold".to_owned(),
         );
         add(
             "modulus of the cutter",
             Kind::Pressure,
-            self.setup.cutter.modulus().value,
+            self.milling.cutter.modulus().value,
             "handbook-typical, from memory".to_owned(),
         );
         data
     }
+}
+
+/// What was lowered, and for which limit.
+fn adjustments(settled: &Settled) -> Vec<Adjustment> {
+    let mut adjustments = Vec::new();
+    let candidate = &settled.candidate;
+    if let Some((fast, slow)) = settled.fast.zip(settled.real)
+        && slow.value < fast.value
+    {
+        adjustments.push(Adjustment {
+            limit: LimitName::CuttingSpeed.name(),
+            setting: "spindle_speed",
+            kind: Kind::RotationalSpeed,
+            from: fast.value,
+            to: slow.value,
+        });
+    }
+    if candidate.speed.value < settled.first.value {
+        adjustments.push(Adjustment {
+            limit: settled.held_before_snap.unwrap_or(LimitName::SmallestChip).name(),
+            setting: "spindle_speed",
+            kind: Kind::RotationalSpeed,
+            from: settled.first.value,
+            to: candidate.speed.value,
+        });
+    }
+    if candidate.feed.value < candidate.wanted.value * (1.0 - 1e-9) {
+        adjustments.push(Adjustment {
+            limit: candidate.holder().unwrap_or(LimitName::TableFeed).name(),
+            setting: "feed_per_tooth",
+            kind: Kind::Length,
+            from: candidate.wanted.value,
+            to: candidate.feed.value,
+        });
+    }
+    adjustments
+}
+
+/// A limit of the ledger that nothing which may be lowered can meet.
+fn exceeded_problem(limit: &Limit, units: UnitSystem) -> Problem {
+    let remedy = limit.relief.map_or_else(
+        || {
+            "lowering feed and speed does not help: another cutter, machine or hold is needed"
+                .to_owned()
+        },
+        |relief| {
+            format!(
+                "lowering feed and speed does not help: change the {}",
+                relief.text(units)
+            )
+        },
+    );
+    let mut problem = limit_exceeded(
+        units,
+        limit.name,
+        limit.kind,
+        limit.value,
+        limit.bound,
+        &remedy,
+    );
+    problem.admissible = format!("{} ({})", problem.admissible, limit.origin);
+    problem
+}
+
+/// A limit that is exceeded and cannot be met by lowering feed or speed.
+fn limit_exceeded(
+    units: UnitSystem,
+    name: &str,
+    kind: Kind,
+    value: f64,
+    bound: f64,
+    remedy: &str,
+) -> Problem {
+    let show = |x: f64| crate::quantity::format(kind, x, units);
+    Problem::new(
+        Code::LimitExceeded,
+        name,
+        show(value),
+        format!("bound {}", show(bound)),
+        remedy,
+    )
 }

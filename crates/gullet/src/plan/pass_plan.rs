@@ -6,7 +6,7 @@ use super::passes::{self, Counts};
 use crate::error::{Code, Error, Problem, Result};
 use crate::formula::time;
 use crate::model::{Direction, PassKind};
-use crate::operation::{Cut, Lowering, Operation, Pass, Setup, Warning, WarningCode, mill};
+use crate::operation::{Cut, Lowering, Milling, Operation, Pass, Setup, Warning, WarningCode};
 use crate::quantity::{self, Kind, Length, Time, Velocity, si};
 use crate::table::Library;
 
@@ -101,7 +101,7 @@ impl PassPlan {
         }
         let planner = Planner {
             job,
-            setup: job.setup(library),
+            milling: Milling::new(&job.setup(library)),
             resolution,
             total,
         };
@@ -157,7 +157,7 @@ impl Job {
     }
 
     /// A pass of the job at a depth.
-    fn pass(&self, kind: PassKind, depth: Length) -> Pass {
+    pub(crate) fn pass(&self, kind: PassKind, depth: Length) -> Pass {
         let blank = self.blank;
         let d = self.cutter.diameter;
         let pass = Pass {
@@ -264,7 +264,7 @@ fn resolution(job: &Job, warnings: &mut Vec<Warning>) -> Length {
 
 struct Planner<'a> {
     job: &'a Job,
-    setup: Setup<'a>,
+    milling: Milling,
     resolution: Length,
     total: u64,
 }
@@ -313,7 +313,7 @@ impl Planner<'_> {
             let error = with_limit(error, limit);
             // Where not even the thinnest pass can be cut, its own error says by how much and why.
             let depth = passes::length_of(smallest, self.resolution);
-            match mill(&self.setup, &self.job.pass(kind, depth), Lowering::Allowed) {
+            match self.milling.cut(&self.job.pass(kind, depth), Lowering::Allowed) {
                 Err(why) if largest < smallest => error.and(why),
                 _ => error,
             }
@@ -334,7 +334,7 @@ impl Planner<'_> {
                 }
                 _ => {
                     let depth = passes::length_of(counts, self.resolution);
-                    mill(&self.setup, &self.job.pass(kind, depth), Lowering::Allowed)?
+                    self.milling.cut(&self.job.pass(kind, depth), Lowering::Allowed)?
                 }
             };
             last = Some((kind, counts, cut.clone()));
@@ -424,7 +424,7 @@ impl Planner<'_> {
     /// The limit that a pass of this depth exceeds most.
     fn obstacle(&self, kind: PassKind, counts: u64, lowering: Lowering) -> Result<Option<String>> {
         let depth = passes::length_of(counts, self.resolution);
-        let cut = match mill(&self.setup, &self.job.pass(kind, depth), lowering) {
+        let cut = match self.milling.numbers(&self.job.pass(kind, depth), lowering) {
             Ok(cut) => cut,
             Err(error) if error.code() == Code::LimitExceeded => {
                 return Ok(Some(error.first().parameter.clone()));
@@ -434,9 +434,9 @@ impl Planner<'_> {
         Ok(cut
             .ledger
             .iter()
-            .filter(|limit| DEPTH_LIMITS.contains(&limit.name) && limit.exceeded())
+            .filter(|limit| DEPTH_LIMITS.contains(&limit.name.name()) && limit.exceeded())
             .max_by(|a, b| a.share.total_cmp(&b.share))
-            .map(|limit| limit.name.to_owned()))
+            .map(|limit| limit.name.name().to_owned()))
     }
 
     fn planned(&self, number: usize, counts: u64, left: u64, cut: Cut) -> Result<PlannedPass> {

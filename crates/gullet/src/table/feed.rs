@@ -7,7 +7,6 @@ use super::speed::no_data;
 use super::types::{Material, Process, Ranged, Support, ToolMaterial};
 use crate::error::{Code, Problem, Result};
 use crate::quantity::{Length, si};
-use std::collections::BTreeMap;
 
 impl TableRow for FeedRow {
     fn common(&self) -> &Common {
@@ -25,17 +24,36 @@ impl TableRow for FeedRow {
 type Values = [f64; 3];
 
 /// Values of one source over diameter, at one axial depth.
-struct Column<'r> {
+struct Column {
     axial_depth: Option<f64>,
-    rows: Vec<&'r FeedRow>,
+    rows: Vec<FeedRow>,
 }
 
-/// A value and how well it covers the question.
-struct Reading {
+/// How a value was read between or beside tabulated diameters.
+#[derive(Clone, Copy)]
+enum Read {
+    Tabulated,
+    /// The row states no diameter.
+    Anywhere,
+    Between(f64, f64),
+    Below(f64),
+    Above(f64),
+}
+
+/// A value at a diameter: the row, or the two rows, it was read from.
+#[derive(Clone, Copy)]
+struct Reading<'r> {
     values: Values,
-    row: String,
-    covered: bool,
-    assumption: Option<String>,
+    rows: (&'r FeedRow, Option<&'r FeedRow>),
+    read: Read,
+}
+
+/// The same at an axial depth: read from one column, between two, or beyond the deepest.
+#[derive(Clone, Copy)]
+enum Deep<'r> {
+    One(Reading<'r>),
+    Between(f64, Reading<'r>, f64, Reading<'r>, f64),
+    Beyond(f64, Reading<'r>),
 }
 
 fn mix(a: Values, b: Values, share: f64) -> Values {
@@ -48,134 +66,278 @@ fn mix(a: Values, b: Values, share: f64) -> Values {
     ]
 }
 
-fn scaled(values: Values, factor: f64) -> Values {
-    values.map(|value| value * factor)
-}
-
 fn millimetres(x: f64) -> String {
     let text = format!("{:.3}", x * 1000.0);
     format!("{} mm", text.trim_end_matches('0').trim_end_matches('.'))
 }
 
-/// Reads one column at a diameter: constant where rows have none, straight between rows, in
-/// proportion to the diameter below the smallest, constant above the largest.
-fn at_diameter(rows: &[&FeedRow], diameter: f64) -> Option<Reading> {
-    let tolerance = 1e-9 * diameter;
-    let inside = |row: &&&FeedRow| {
-        row.diameter
-            .is_none_or(|(low, high)| low - tolerance <= diameter && diameter <= high + tolerance)
-    };
-    if let Some(row) = rows.iter().find(inside) {
-        return Some(Reading {
-            values: row.values,
-            row: row.common.id.clone(),
-            covered: true,
-            assumption: (row.diameter.is_none() && row.process == Process::EndMilling)
-                .then(|| "the row states no diameter and is used as it stands".to_owned()),
-        });
+impl Reading<'_> {
+    /// Whether the table covers the diameter.
+    fn covered(&self) -> bool {
+        !matches!(self.read, Read::Below(_) | Read::Above(_))
     }
-    let below = rows
-        .iter()
-        .filter_map(|row| row.diameter.filter(|d| d.1 < diameter).map(|d| (d.1, *row)))
-        .max_by(|a, b| a.0.total_cmp(&b.0));
-    let above = rows
-        .iter()
-        .filter_map(|row| row.diameter.filter(|d| d.0 > diameter).map(|d| (d.0, *row)))
-        .min_by(|a, b| a.0.total_cmp(&b.0));
-    match (below, above) {
-        (Some((d0, a)), Some((d1, b))) => Some(Reading {
-            values: mix(a.values, b.values, (diameter - d0) / (d1 - d0)),
-            row: format!("{} and {}", a.common.id, b.common.id),
-            covered: true,
-            assumption: Some(format!(
+
+    fn row(&self) -> String {
+        match self.rows {
+            (a, Some(b)) => format!("{} and {}", a.common.id, b.common.id),
+            (a, None) => a.common.id.clone(),
+        }
+    }
+
+    fn note(&self) -> Option<String> {
+        match self.read {
+            Read::Tabulated => None,
+            Read::Anywhere => {
+                Some("the row states no diameter and is used as it stands".to_owned())
+            }
+            Read::Between(d0, d1) => Some(format!(
                 "feed interpolated between the tabulated diameters {} and {}",
                 millimetres(d0),
                 millimetres(d1)
             )),
-        }),
-        (None, Some((d1, b))) => Some(Reading {
-            values: scaled(b.values, diameter / d1),
-            row: b.common.id.clone(),
-            covered: false,
-            assumption: Some(format!(
+            Read::Below(d1) => Some(format!(
                 "feed scaled in proportion to the diameter below the smallest tabulated one, {}",
                 millimetres(d1)
             )),
-        }),
-        (Some((d0, a)), None) => Some(Reading {
-            values: a.values,
-            row: a.common.id.clone(),
-            covered: false,
-            assumption: Some(format!(
+            Read::Above(d0) => Some(format!(
                 "feed of the largest tabulated diameter, {}, kept for the larger one",
                 millimetres(d0)
             )),
-        }),
-        (None, None) => None,
+        }
     }
 }
 
-/// Reads the columns of one source at a diameter and an axial depth, straight between depths and
-/// constant beyond them.
-fn at_depth(columns: &[Column], diameter: f64, depth: f64) -> Vec<Reading> {
-    let mut deep: Vec<(f64, Reading)> = Vec::new();
-    let mut readings = Vec::new();
-    for column in columns {
-        if let Some(reading) = at_diameter(&column.rows, diameter) {
-            match column.axial_depth {
-                Some(tabulated) => deep.push((tabulated, reading)),
-                None => readings.push(reading),
-            }
+impl Deep<'_> {
+    fn values(&self) -> Values {
+        match self {
+            Deep::One(reading) | Deep::Beyond(_, reading) => reading.values,
+            Deep::Between(_, a, _, b, share) => mix(a.values, b.values, *share),
         }
     }
-    deep.sort_by(|a, b| a.0.total_cmp(&b.0));
-    let place = deep
-        .iter()
-        .position(|(tabulated, _)| depth <= *tabulated + 1e-9 * depth.abs());
-    let count = deep.len();
-    let mut taken = deep
-        .into_iter()
-        .skip(place.unwrap_or(count).saturating_sub(1));
-    match place {
-        Some(0) => readings.extend(taken.next().map(|(_, reading)| reading)),
-        Some(_) => {
-            if let (Some((d0, a)), Some((d1, b))) = (taken.next(), taken.next()) {
-                let share = ((depth - d0) / (d1 - d0)).clamp(0.0, 1.0);
-                let note = format!(
+
+    fn covered(&self) -> bool {
+        match self {
+            Deep::One(reading) | Deep::Beyond(_, reading) => reading.covered(),
+            Deep::Between(_, a, _, b, _) => a.covered() && b.covered(),
+        }
+    }
+
+    fn row(&self) -> String {
+        match self {
+            Deep::One(reading) | Deep::Beyond(_, reading) => reading.row(),
+            Deep::Between(_, a, _, b, _) => format!("{} and {}", a.row(), b.row()),
+        }
+    }
+
+    /// Whether something was assumed.
+    fn assumed(&self) -> bool {
+        !matches!(self, Deep::One(reading) if matches!(reading.read, Read::Tabulated))
+    }
+
+    fn note(&self) -> Option<String> {
+        let (first, second, own) = match self {
+            Deep::One(reading) => (reading.note(), None, None),
+            Deep::Between(d0, a, d1, b, _) => (
+                a.note(),
+                b.note(),
+                Some(format!(
                     "feed interpolated between the tabulated axial depths {} and {}",
-                    millimetres(d0),
-                    millimetres(d1)
-                );
-                let notes: Vec<String> = a
-                    .assumption
-                    .into_iter()
-                    .chain(b.assumption)
-                    .chain([note])
-                    .collect();
-                readings.push(Reading {
-                    values: mix(a.values, b.values, share),
-                    row: format!("{} and {}", a.row, b.row),
-                    covered: a.covered && b.covered,
-                    assumption: Some(notes.join("; ")),
-                });
+                    millimetres(*d0),
+                    millimetres(*d1)
+                )),
+            ),
+            Deep::Beyond(d, reading) => (
+                reading.note(),
+                None,
+                Some(format!(
+                    "feed of the largest tabulated axial depth, {}, kept for the larger one",
+                    millimetres(*d)
+                )),
+            ),
+        };
+        let notes: Vec<String> = first.into_iter().chain(second).chain(own).collect();
+        (!notes.is_empty()).then(|| notes.join("; "))
+    }
+}
+
+/// Reads one column at a diameter: constant where rows have none, straight between rows, in
+/// proportion to the diameter below the smallest, constant above the largest.
+fn at_diameter(rows: &[FeedRow], diameter: f64) -> Option<Reading<'_>> {
+    let tolerance = 1e-9 * diameter;
+    let inside = |row: &&FeedRow| {
+        row.diameter
+            .is_none_or(|(low, high)| low - tolerance <= diameter && diameter <= high + tolerance)
+    };
+    if let Some(row) = rows.iter().find(inside) {
+        let anywhere = row.diameter.is_none() && row.process == Process::EndMilling;
+        return Some(Reading {
+            values: row.values,
+            rows: (row, None),
+            read: if anywhere {
+                Read::Anywhere
+            } else {
+                Read::Tabulated
+            },
+        });
+    }
+    let mut below: Option<(f64, &FeedRow)> = None;
+    let mut above: Option<(f64, &FeedRow)> = None;
+    for row in rows {
+        let Some((low, high)) = row.diameter else {
+            continue;
+        };
+        if high < diameter && below.is_none_or(|(largest, _)| high >= largest) {
+            below = Some((high, row));
+        }
+        if low > diameter && above.is_none_or(|(smallest, _)| low < smallest) {
+            above = Some((low, row));
+        }
+    }
+    let (values, rows, read) = match (below, above) {
+        (Some((d0, a)), Some((d1, b))) => (
+            mix(a.values, b.values, (diameter - d0) / (d1 - d0)),
+            (a, Some(b)),
+            Read::Between(d0, d1),
+        ),
+        (None, Some((d1, b))) => (
+            b.values.map(|value| value * (diameter / d1)),
+            (b, None),
+            Read::Below(d1),
+        ),
+        (Some((d0, a)), None) => (a.values, (a, None), Read::Above(d0)),
+        (None, None) => return None,
+    };
+    Some(Reading { values, rows, read })
+}
+
+/// The rows of one source that answer alike, by axial depth.
+struct Series {
+    tier: u8,
+    /// Without an axial depth.
+    plain: Vec<Column>,
+    /// By rising axial depth.
+    deep: Vec<Column>,
+    source: String,
+    provenance: super::types::Provenance,
+    why: String,
+}
+
+impl Series {
+    /// Shows the readings at a diameter and an axial depth, straight between depths and constant
+    /// beyond them.
+    fn readings<'r>(&'r self, diameter: f64, depth: f64, mut see: impl FnMut(Deep<'r>)) {
+        for column in &self.plain {
+            if let Some(reading) = at_diameter(&column.rows, diameter) {
+                see(Deep::One(reading));
             }
         }
-        None => {
-            if let Some((d, mut reading)) = taken.next() {
-                let note = format!(
-                    "feed of the largest tabulated axial depth, {}, kept for the larger one",
-                    millimetres(d)
-                );
-                reading.assumption = Some(
-                    reading
-                        .assumption
-                        .map_or(note.clone(), |first| format!("{first}; {note}")),
-                );
-                readings.push(reading);
+        let depth_of = |column: &Column| column.axial_depth.unwrap_or_default();
+        let read = |place: usize| {
+            let column = self.deep.get(place)?;
+            Some((depth_of(column), at_diameter(&column.rows, diameter)?))
+        };
+        let reach = depth - 1e-9 * depth.abs();
+        let place = self
+            .deep
+            .iter()
+            .position(|column| reach <= depth_of(column));
+        match place {
+            Some(0) => {
+                if let Some((_, reading)) = read(0) {
+                    see(Deep::One(reading));
+                }
+            }
+            Some(place) => {
+                if let (Some((d0, a)), Some((d1, b))) = (read(place - 1), read(place)) {
+                    let share = ((depth - d0) / (d1 - d0)).clamp(0.0, 1.0);
+                    see(Deep::Between(d0, a, d1, b, share));
+                }
+            }
+            None => {
+                if let Some((d, reading)) = self.deep.len().checked_sub(1).and_then(read) {
+                    see(Deep::Beyond(d, reading));
+                }
             }
         }
     }
-    readings
+}
+
+/// The feeds of one material under one tool, looked up once and read at any size.
+pub(crate) struct FeedReader {
+    series: Vec<Series>,
+    assumptions: Vec<String>,
+}
+
+/// Low, start and high in numbers.
+#[derive(Clone, Copy)]
+pub(crate) struct FeedNumbers {
+    pub low: f64,
+    pub start: f64,
+    pub high: f64,
+    /// Whether something was assumed to come to them.
+    pub assumed: bool,
+}
+
+impl FeedReader {
+    /// The range at a diameter and an axial depth.
+    pub(crate) fn range(&self, diameter: Length, depth: Length) -> Option<Ranged<Length>> {
+        let mut found: Vec<(u8, bool, Support<Length>, Option<String>)> = Vec::new();
+        for series in &self.series {
+            series.readings(diameter.value, depth.value, |reading| {
+                let [low, start, high] = reading.values();
+                let support = Support {
+                    row: reading.row(),
+                    source: series.source.clone(),
+                    provenance: series.provenance,
+                    low: si(low),
+                    start: si(start),
+                    high: si(high),
+                    why: series.why.clone(),
+                };
+                found.push((series.tier, !reading.covered(), support, reading.note()));
+            });
+        }
+        // The series come in order of preference; within a tier, one that covers the diameter leads.
+        found.sort_by_key(|(tier, uncovered, ..)| (*tier, *uncovered));
+        let mut assumptions = self.assumptions.clone();
+        for (_, _, support, note) in &found {
+            if let Some(note) = note {
+                assumptions.push(format!("{} ({}): {note}", support.row, support.source));
+            }
+        }
+        Ranged::over(
+            found
+                .into_iter()
+                .map(|(_, _, support, _)| support)
+                .collect(),
+            assumptions,
+        )
+    }
+
+    /// The same in numbers, without words.
+    pub(crate) fn numbers(&self, diameter: f64, depth: f64) -> FeedNumbers {
+        let mut numbers = FeedNumbers {
+            low: f64::NAN,
+            start: f64::NAN,
+            high: f64::NAN,
+            assumed: !self.assumptions.is_empty(),
+        };
+        let mut best: Option<(u8, bool)> = None;
+        for series in &self.series {
+            series.readings(diameter, depth, |reading| {
+                let [low, start, high] = reading.values();
+                let rank = (series.tier, !reading.covered());
+                if best.is_none_or(|best| rank < best) {
+                    best = Some(rank);
+                    numbers.start = start;
+                }
+                numbers.low = numbers.low.min(low);
+                numbers.high = numbers.high.max(high);
+                numbers.assumed |= reading.assumed();
+            });
+        }
+        numbers
+    }
 }
 
 impl Library {
@@ -247,28 +409,33 @@ impl Library {
             }
         }
         crate::error::Error::unless_empty(problems, ())?;
-        self.feed_range(material, tool, process, diameter, depth)
-            .ok_or_else(|| {
-                let answered: Vec<ToolMaterial> = ToolMaterial::ALL
-                    .iter()
-                    .copied()
-                    .filter(|other| {
-                        self.feed_range(material, *other, process, diameter, depth)
-                            .is_some()
-                    })
-                    .collect();
-                no_data("feed", material, tool, process, &answered)
-            })
+        self.feed_reader(material, tool, process)
+            .and_then(|reader| reader.range(diameter, depth))
+            .ok_or_else(|| self.no_feed(material, tool, process))
     }
 
-    fn feed_range(
+    /// The error where no row gives a feed.
+    pub(crate) fn no_feed(
         &self,
         material: &Material,
         tool: ToolMaterial,
         process: Process,
-        diameter: Length,
-        depth: Length,
-    ) -> Option<Ranged<Length>> {
+    ) -> crate::error::Error {
+        let answered: Vec<ToolMaterial> = ToolMaterial::ALL
+            .iter()
+            .copied()
+            .filter(|other| self.feed_reader(material, *other, process).is_some())
+            .collect();
+        no_data("feed", material, tool, process, &answered)
+    }
+
+    /// The rows that give a feed, ready to be read at any size; none where there are none.
+    pub(crate) fn feed_reader(
+        &self,
+        material: &Material,
+        tool: ToolMaterial,
+        process: Process,
+    ) -> Option<FeedReader> {
         let mut ways = attempts(tool, process);
         // Coating changes the speed, hardly the feed.
         for way in &mut ways {
@@ -284,8 +451,7 @@ impl Library {
         let per_tooth = process.is_milling();
         let rows = self.feeds.iter().filter(|row| row.per_tooth == per_tooth);
         let selection = self.select(material, rows, &ways, Question::Feed)?;
-        let mut series: BTreeMap<(usize, String), Vec<&Hit<FeedRow>>> = BTreeMap::new();
-        let mut order: Vec<(String, Vec<String>, u8, Process)> = Vec::new();
+        let mut groups: Vec<(Key, Vec<&Hit<FeedRow>>)> = Vec::new();
         for hit in &selection.hits {
             let common = &hit.row.common;
             let key = (
@@ -294,70 +460,61 @@ impl Library {
                 hit.tier,
                 hit.row.process,
             );
-            let place = order
-                .iter()
-                .position(|other| *other == key)
-                .unwrap_or_else(|| {
-                    order.push(key);
-                    order.len() - 1
-                });
-            series
-                .entry((place, common.source.clone()))
-                .or_default()
-                .push(hit);
-        }
-        let mut found: Vec<(u8, bool, Support<Length>, Option<String>)> = Vec::new();
-        for hits in series.values() {
-            let Some(first) = hits.first() else { continue };
-            let mut columns: Vec<Column> = Vec::new();
-            for hit in hits {
-                let depth = hit.row.axial_depth;
-                match columns
-                    .iter_mut()
-                    .find(|column| column.axial_depth == depth)
-                {
-                    Some(column) => column.rows.push(hit.row),
-                    None => columns.push(Column {
-                        axial_depth: depth,
-                        rows: vec![hit.row],
-                    }),
-                }
-            }
-            for reading in at_depth(&columns, diameter.value, depth.value) {
-                let [low, start, high] = reading.values;
-                let support = Support {
-                    row: reading.row,
-                    source: first.row.common.source.clone(),
-                    provenance: first.row.common.provenance,
-                    low: si(low),
-                    start: si(start),
-                    high: si(high),
-                    why: format!(
-                        "{}: {}, {}",
-                        first.row.common.material, first.why, first.row.process
-                    ),
-                };
-                found.push((first.tier, !reading.covered, support, reading.assumption));
+            match groups.iter_mut().find(|(other, _)| *other == key) {
+                Some((_, hits)) => hits.push(hit),
+                None => groups.push((key, vec![hit])),
             }
         }
-        // The series come in order of preference; within a tier, one that covers the diameter leads.
-        found.sort_by_key(|(tier, uncovered, ..)| (*tier, *uncovered));
+        let series = groups
+            .iter()
+            .filter_map(|(_, hits)| Some(series(hits, hits.first()?)))
+            .collect();
         let mut assumptions = selection.assumptions;
         if selection.stand_in.is_some() {
             assumptions.push("no feed for the family: taken from a class that is fed alike (common practice, no source)".to_owned());
         }
-        for (_, _, support, note) in &found {
-            if let Some(note) = note {
-                assumptions.push(format!("{} ({}): {note}", support.row, support.source));
-            }
-        }
-        Ranged::over(
-            found
-                .into_iter()
-                .map(|(_, _, support, _)| support)
-                .collect(),
+        Some(FeedReader {
+            series,
             assumptions,
-        )
+        })
+    }
+}
+
+/// Rows that belong together: source, classes, tier, process.
+type Key = (String, Vec<String>, u8, Process);
+
+fn series(hits: &[&Hit<FeedRow>], first: &Hit<FeedRow>) -> Series {
+    let mut columns: Vec<Column> = Vec::new();
+    for hit in hits {
+        let depth = hit.row.axial_depth;
+        match columns
+            .iter_mut()
+            .find(|column| column.axial_depth == depth)
+        {
+            Some(column) => column.rows.push(hit.row.clone()),
+            None => columns.push(Column {
+                axial_depth: depth,
+                rows: vec![hit.row.clone()],
+            }),
+        }
+    }
+    let (plain, mut deep): (Vec<Column>, Vec<Column>) = columns
+        .into_iter()
+        .partition(|column| column.axial_depth.is_none());
+    deep.sort_by(|a, b| {
+        let depth = |column: &Column| column.axial_depth.unwrap_or_default();
+        depth(a).total_cmp(&depth(b))
+    });
+    Series {
+        tier: first.tier,
+        plain,
+        deep,
+        source: first.row.common.source.clone(),
+        provenance: first.row.common.provenance,
+        why: format!(
+            "{}: {}, {}",
+            first.row.common.material, first.why, first.row.process
+        ),
     }
 }
 

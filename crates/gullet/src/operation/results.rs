@@ -1,0 +1,207 @@
+//! Results that follow from settings already made, for scalar calls and columns alike.
+
+use super::chain::k_c;
+use super::lanes::lanes;
+use super::limits::Verdict;
+use super::numbers::{Candidate, Engagement, Geometry, Inputs, Kinds, Outcome, Speeds, one};
+use crate::formula::{NoRecord, Recorder, force, power, rotation, time};
+use crate::quantity::math::{max, min, number, select};
+use crate::quantity::{Length, Power, Pressure, Ratio, Time, Velocity, si};
+
+lanes! {
+    /// What a hand needs to follow the table feed.
+    Pace, PaceBlock {
+        /// NaN where the table is not cranked by hand.
+        handwheel_rate: RotationalSpeed,
+        time_per_inch: Time,
+        time_per_10_mm: Time,
+    }
+}
+
+/// Pace of the handwheel, and time for a length that is easily read off.
+#[inline(always)]
+pub(crate) fn pace(
+    log: &mut impl Recorder,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    outcome: &Outcome,
+) -> Pace {
+    let handwheel_rate = if kinds.by_hand {
+        rotation::handwheel_rate::step(log, outcome.table_feed, inputs.travel_per_turn)
+    } else {
+        si(f64::NAN)
+    };
+    let inch: Length = si(0.0254);
+    let ten_mm: Length = si(0.01);
+    Pace {
+        handwheel_rate,
+        time_per_inch: time::cutting_time::value(inch, outcome.table_feed),
+        time_per_10_mm: time::cutting_time::value(ten_mm, outcome.table_feed),
+    }
+}
+
+lanes! {
+    /// Ends that the tables' ranges give to force, power and time.
+    Ends, EndsBlock {
+        force_low: Force,
+        force_high: Force,
+        power_low: Power,
+        power_high: Power,
+        time_low: Time,
+        time_start: Time,
+        time_high: Time,
+    }
+}
+
+/// What the tables' ranges make of force, power and time.
+#[inline(always)]
+pub(crate) fn ends(
+    inputs: &Inputs,
+    engaged: &Engagement,
+    geometry: &Geometry,
+    outcome: &Outcome,
+) -> Ends {
+    let [a, b, c, _] = inputs.pairs();
+    let k_a = k_c(&mut NoRecord, a, outcome.mean_chip, one());
+    let k_b = k_c(&mut NoRecord, b, outcome.mean_chip, one());
+    let k_c = k_c(&mut NoRecord, c, outcome.mean_chip, one());
+    let power_low = power_with(outcome, min(min(k_a, k_b), k_c));
+    let power_high = power_with(outcome, max(max(k_a, k_b), k_c));
+    Ends {
+        force_low: force::tangential_force::value(power_low, outcome.cutting_speed),
+        force_high: force::tangential_force::value(power_high, outcome.cutting_speed),
+        power_low,
+        power_high,
+        time_low: time_at(inputs, engaged, geometry, inputs.speed_high, inputs.feed_high),
+        time_start: time_at(inputs, engaged, geometry, inputs.speed_start, inputs.feed_start),
+        time_high: time_at(inputs, engaged, geometry, inputs.speed_low, inputs.feed_low),
+    }
+}
+
+#[inline(always)]
+fn power_with(outcome: &Outcome, k: Pressure) -> Power {
+    power::cutting_power::value(outcome.removal_rate, k)
+}
+
+/// Time of the pass at a cutting speed and a feed per tooth.
+#[inline(always)]
+fn time_at(
+    inputs: &Inputs,
+    engaged: &Engagement,
+    geometry: &Geometry,
+    v: Velocity,
+    f: Length,
+) -> Time {
+    let n = rotation::spindle_speed::value(v, engaged.effective_diameter);
+    let v_f = rotation::table_feed::value(f, inputs.teeth, n);
+    time::cutting_time::value(geometry.travel, v_f)
+}
+
+/// Whether every result is a number of the size that formulas admit; what is not goes the way of
+/// errors.
+#[inline(always)]
+pub(crate) fn sound(
+    engaged: &Engagement,
+    geometry: &Geometry,
+    candidate: &Candidate,
+    outcome: &Outcome,
+    pace: &Pace,
+    ends: &Ends,
+    verdict: &Verdict,
+) -> bool {
+    let above = |x: f64| x > f64::MIN_POSITIVE && x < f64::INFINITY;
+    let from = |x: f64| x >= 0.0 && x < f64::INFINITY;
+    above(engaged.effective_diameter.value)
+        & above(engaged.radial_depth.value)
+        & from(geometry.entry_angle.value)
+        & above(geometry.exit_angle.value)
+        & above(geometry.arc.value)
+        & above(geometry.chip_per_feed.value)
+        & above(geometry.chip_width.value)
+        & above(geometry.travel.value)
+        & above(candidate.speed.value)
+        & above(candidate.feed.value)
+        & above(candidate.wanted.value)
+        & above(outcome.cutting_speed.value)
+        & above(outcome.feed_per_rev.value)
+        & above(outcome.table_feed.value)
+        & above(outcome.max_chip.value)
+        & above(outcome.mean_chip.value)
+        & above(outcome.removal_rate.value)
+        & above(outcome.specific_cutting_force.value)
+        & above(outcome.cutting_power.value)
+        & above(outcome.motor_power.value)
+        & above(outcome.torque.value)
+        & above(outcome.mean_force.value)
+        & !(outcome.unit_power_power.value == f64::INFINITY)
+        & above(outcome.limit_power.value)
+        & above(outcome.limit_torque.value)
+        & above(outcome.peak_tangential_force.value)
+        & above(outcome.peak_force.value)
+        & from(outcome.axial_force.value)
+        & from(outcome.deflection.value)
+        & above(outcome.clamping_needed.value)
+        & above(outcome.available_power.value)
+        & above(outcome.available_torque.value)
+        & !(outcome.mean_roughness.value == f64::INFINITY)
+        & above(outcome.time.value)
+        & !(pace.handwheel_rate.value == f64::INFINITY)
+        & from(pace.time_per_inch.value)
+        & from(pace.time_per_10_mm.value)
+        & from(ends.force_low.value)
+        & from(ends.force_high.value)
+        & from(ends.power_low.value)
+        & from(ends.power_high.value)
+        & from(ends.time_low.value)
+        & from(ends.time_start.value)
+        & from(ends.time_high.value)
+        & from(verdict.share.value)
+}
+
+/// Doubts of a cut as bits, 1 shifted by the number of the [`super::WarningCode`].
+#[inline(always)]
+#[allow(clippy::too_many_arguments)]
+pub(crate) fn doubts(
+    inputs: &Inputs,
+    speeds: &Speeds,
+    reached: Reached,
+    candidate: &Candidate,
+    snapped: bool,
+    outcome: &Outcome,
+) -> Ratio {
+    let bit = |holds: bool, code: u32| if holds { f64::from(1 << code) } else { 0.0 };
+    let reach = min(inputs.cutter_speed, inputs.highest_speed);
+    let machine = reached.below_lowest
+        | (speeds.wanted.value > reach.value * (1.0 + 1e-9))
+        | snapped;
+    let lowered = reached.worn_slower
+        | (candidate.speed.value < reached.first)
+        | (candidate.feed.value < candidate.wanted.value * (1.0 - 1e-9));
+    let ratio = outcome.unit_power_power.value / outcome.cutting_power.value;
+    let disagree = ratio < LEAST_RATIO || ratio > MOST_RATIO;
+    let unchecked =
+        (inputs.mean_roughness.value < f64::INFINITY) & outcome.mean_roughness.value.is_nan();
+    let h = outcome.mean_chip.value;
+    let outside = unchecked | !(THINNEST_CHIP..=THICKEST_CHIP).contains(&h);
+    let assumed = select(inputs.assumed.value > 0.0, number(2.0), number(0.0)).value;
+    si(assumed + bit(outside, 2) + bit(disagree, 3) + bit(machine, 4) + bit(lowered, 5))
+}
+
+/// What the machine's speeds made of the wanted one.
+#[derive(Clone, Copy)]
+pub(crate) struct Reached {
+    /// The machine's lowest speed is above the one wanted.
+    pub below_lowest: bool,
+    /// The tables' high end asks for a lower step than the wanted speed.
+    pub worn_slower: bool,
+    /// The speed that was tried first.
+    pub first: f64,
+}
+
+/// The two methods for the power agree within a third.
+pub(crate) const LEAST_RATIO: f64 = 0.7;
+pub(crate) const MOST_RATIO: f64 = 1.4;
+
+/// Chips for which the power law of the cutting force is usual.
+pub(crate) const THINNEST_CHIP: f64 = 0.02e-3;
+pub(crate) const THICKEST_CHIP: f64 = 1.5e-3;

@@ -1,0 +1,157 @@
+//! Milling cuts over columns.
+
+use super::base::Base;
+use super::dispatch::Execution;
+use super::group::Groups;
+use super::results::{ResultField, Results};
+use super::rows::{Codes, Rows};
+use crate::error::{Code, Problem, Result};
+use crate::formula::Column;
+use crate::table::Library;
+
+/// Milling cuts over columns: for every row the settings that the machine really has, what follows
+/// from them, the limit that binds and a status.
+///
+/// Each row gets the bits of [`crate::operation::Milling::numbers`], whatever the instruction set,
+/// the number of threads and the rows beside it. A row that cannot be computed gets the code of its
+/// error; the others are computed.
+///
+/// ```
+/// use gullet::formula::Column;
+/// use gullet::plan::Job;
+/// use gullet::study::{Base, Execution, Input, MillingStudy, ResultField, Rows};
+/// use gullet::table::Library;
+/// # const JOB: &str = r#"
+/// # [material]
+/// # id = "6061"
+/// # [blank]
+/// # length = "4 in"
+/// # width = "2 in"
+/// # height = "1 in"
+/// # [cutter]
+/// # form = "square"
+/// # material = "HSS"
+/// # diameter = "1/2 in"
+/// # teeth = 2
+/// # flute_length = "1 in"
+/// # stick_out = "1.5 in"
+/// # [machine]
+/// # base = "manual-knee-mill"
+/// # [hold]
+/// # clamping_force = "15 kN"
+/// # grip_depth = "0.5 in"
+/// # [practice]
+/// # base = "training"
+/// # [cut]
+/// # operation = "side-milling"
+/// # axial_depth = "1/4 in"
+/// # stock = "0.1 in"
+/// # "#;
+/// let library = Library::builtin();
+/// let job = Job::from_toml(JOB, library)?;
+/// let study = MillingStudy::new(library, Base::of_job(&job));
+/// let rows = Rows {
+///     count: 3,
+///     numbers: vec![(Input::RadialDepth, Column::Values(&[0.001, 0.002, -1.0]))],
+///     ..Rows::default()
+/// };
+/// let time = ResultField::all().iter().position(|field| field.name == "time");
+/// let results = study.run(&rows, &[time.unwrap_or_default()], Execution::default())?;
+/// assert_eq!(results.status, [0, 0, gullet::Code::OutOfRange.number()]);
+/// assert!(results.columns[0][0] > 0.0);
+/// # Ok::<(), gullet::Error>(())
+/// ```
+pub struct MillingStudy<'a> {
+    pub(super) library: &'a Library,
+    pub(super) base: Base,
+    pub(super) groups: Groups,
+}
+
+impl<'a> MillingStudy<'a> {
+    /// A study over tables and a base.
+    pub fn new(library: &'a Library, base: Base) -> MillingStudy<'a> {
+        MillingStudy {
+            library,
+            base,
+            groups: Groups::default(),
+        }
+    }
+
+    /// What the rows have in common.
+    pub fn base(&self) -> &Base {
+        &self.base
+    }
+
+    /// Computes every row; `wanted` are places in [`ResultField::all`].
+    ///
+    /// # Errors
+    /// `Inconsistent` for columns of another length than the rows, `Duplicate` for an input given
+    /// twice, `OutOfRange` for a result that does not exist. Problems of single rows stand in the
+    /// results.
+    pub fn run(&self, rows: &Rows, wanted: &[usize], execution: Execution) -> Result<Results> {
+        check(rows, wanted)?;
+        let mut results = Results {
+            columns: vec![vec![f64::NAN; rows.count]; wanted.len()],
+            status: vec![0; rows.count],
+            binding: vec![0; rows.count],
+            held_by: vec![0; rows.count],
+            warnings: vec![0; rows.count],
+        };
+        self.run_chunks(rows, wanted, execution, &mut results);
+        Ok(results)
+    }
+}
+
+fn check(rows: &Rows, wanted: &[usize]) -> Result<()> {
+    let mut problems = Vec::new();
+    let mut names: Vec<&str> = Vec::new();
+    let columns = rows.numbers.iter().map(|(input, column)| {
+        let length = match column {
+            Column::Constant(_) => None,
+            Column::Values(values) => Some(values.len()),
+        };
+        (input.name(), length)
+    });
+    let choices = rows.choices.iter().map(|(choice, codes)| {
+        let length = match codes {
+            Codes::Constant(_) => None,
+            Codes::Values(values) => Some(values.len()),
+        };
+        (choice.name(), length)
+    });
+    let missing = rows
+        .missing
+        .map(|missing| ("missing", Some(missing.len())));
+    for (name, length) in columns.chain(choices).chain(missing) {
+        if names.contains(&name) {
+            problems.push(Problem::new(
+                Code::Duplicate,
+                name,
+                "",
+                "each input once",
+                "give one column",
+            ));
+        }
+        names.push(name);
+        if let Some(length) = length.filter(|length| *length != rows.count) {
+            problems.push(Problem::new(
+                Code::Inconsistent,
+                name,
+                format!("{length} rows"),
+                format!("{} rows", rows.count),
+                "give columns of one length",
+            ));
+        }
+    }
+    let most = ResultField::all().len();
+    for place in wanted.iter().filter(|place| **place >= most) {
+        problems.push(Problem::new(
+            Code::OutOfRange,
+            "wanted",
+            place.to_string(),
+            format!("below {most}"),
+            "give places in the list of all results",
+        ));
+    }
+    crate::error::Error::unless_empty(problems, ())
+}

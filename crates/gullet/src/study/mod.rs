@@ -1,0 +1,20 @@
+//! Studies: formulas and operations over columns of many rows.
+//!
+//! Every row gets the same bits as the scalar calls, whatever the processor, the number of threads
+//! and the place of the row among the others.
+
+mod base;
+mod dispatch;
+mod group;
+mod kernel;
+mod lanes;
+mod milling;
+mod results;
+mod rows;
+mod screen;
+
+pub use base::Base;
+pub use dispatch::{Execution, InstructionSet};
+pub use milling::MillingStudy;
+pub use results::{ResultField, Results};
+pub use rows::{Choice, Codes, FORMS, Input, NONE, Rows};
