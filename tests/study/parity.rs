@@ -38,7 +38,11 @@ fn run(drawn: &Drawn, execution: Execution) -> Results {
 
 /// Rows of a test: unoptimized code gets fewer.
 fn rows() -> usize {
-    if cfg!(debug_assertions) { 1_000 } else { 20_000 }
+    if cfg!(debug_assertions) {
+        1_000
+    } else {
+        20_000
+    }
 }
 
 /// Compares every row with the scalar call; how many rows were cuts.
@@ -120,7 +124,12 @@ fn same(a: &Results, b: &Results, what: &str) {
     assert_eq!(a.warnings, b.warnings, "{what}");
     let bits = |column: &[f64]| column.iter().map(|x| x.to_bits()).collect::<Vec<_>>();
     for (place, (x, y)) in a.columns.iter().zip(&b.columns).enumerate() {
-        assert_eq!(bits(x), bits(y), "{what}: {}", ResultField::all()[place].name);
+        assert_eq!(
+            bits(x),
+            bits(y),
+            "{what}: {}",
+            ResultField::all()[place].name
+        );
     }
 }
 
@@ -130,7 +139,11 @@ fn neither_threads_nor_instructions_nor_neighbours_change_a_bit() {
     let first = run(&drawn, Execution::default().with_threads(1).unwrap());
     for threads in [2, 3, 7] {
         let execution = Execution::default().with_threads(threads).unwrap();
-        same(&first, &run(&drawn, execution), &format!("{threads} threads"));
+        same(
+            &first,
+            &run(&drawn, execution),
+            &format!("{threads} threads"),
+        );
     }
     for set in InstructionSet::available() {
         let execution = Execution::default().with_instruction_set(set);

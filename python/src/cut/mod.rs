@@ -10,13 +10,13 @@ pub use setup::{_cut, Setup};
 use crate::errors::raise;
 use crate::plan::JobData;
 use crate::quantity::{Quantity, system};
-use gullet::operation::{self as core, Pass};
+use gullet::operation::{self as core, CutNumbers, Lowering, Pass};
 use gullet::plan::cut_json;
 use gullet::quantity::{Kind, UnitSystem, format};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 use std::hash::{DefaultHasher, Hash, Hasher};
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 /// Where a cut came from, so that a pickle can make it again, bit for bit.
 enum Origin {
@@ -41,8 +41,18 @@ enum Origin {
 /// ('handwheel_pace', True)
 #[pyclass(frozen, module = "gullet", name = "Cut")]
 pub struct Cut {
-    cut: core::Cut,
+    numbers: CutNumbers,
+    /// The same cut with its words, made when they are asked for.
+    words: OnceLock<core::Cut>,
     origin: Origin,
+}
+
+fn lowering(lower: bool) -> Lowering {
+    if lower {
+        Lowering::Allowed
+    } else {
+        Lowering::NotForLoads
+    }
 }
 
 impl Cut {
@@ -52,27 +62,44 @@ impl Cut {
         units: UnitSystem,
         lower: bool,
     ) -> PyResult<Cut> {
-        let cut = setup.get().cut(pass, units, lower);
+        let numbers = setup.get().milling(units).numbers(pass, lowering(lower));
         Ok(Cut {
-            cut: cut.map_err(|error| raise(setup.py(), &error))?,
+            numbers: numbers.map_err(|error| raise(setup.py(), &error))?,
+            words: OnceLock::new(),
             origin: Origin::Milled(setup.clone().unbind(), units, lower),
         })
     }
 
-    fn doubts(&self) -> Vec<String> {
-        self.cut.warnings.iter().map(|w| w.text.clone()).collect()
+    fn words(&self, py: Python<'_>) -> PyResult<&core::Cut> {
+        if let (None, Origin::Milled(setup, units, lower)) = (self.words.get(), &self.origin) {
+            let milling = setup.get().milling(*units);
+            let cut = milling.cut(&self.numbers.pass, lowering(*lower));
+            // Another thread may have been quicker: it made the same.
+            let _ = self.words.set(cut.map_err(|error| raise(py, &error))?);
+        }
+        let missing = || pyo3::exceptions::PyRuntimeError::new_err("a cut without its words");
+        self.words.get().ok_or_else(missing)
+    }
+
+    fn doubts(&self, py: Python<'_>) -> PyResult<Vec<String>> {
+        if self.numbers.warnings.bits() == 0 {
+            return Ok(Vec::new());
+        }
+        let words = self.words(py)?;
+        Ok(words.warnings.iter().map(|w| w.text.clone()).collect())
     }
 
     pub fn planned(cut: core::Cut, job: Arc<JobData>, index: usize) -> Cut {
         Cut {
-            cut,
+            numbers: cut.numbers(),
+            words: OnceLock::from(cut),
             origin: Origin::Planned(job, index),
         }
     }
 
     fn bits(&self) -> Vec<Option<u64>> {
-        let settings = self.cut.settings.fields();
-        let consequences = self.cut.consequences.fields();
+        let settings = self.numbers.settings.fields();
+        let consequences = self.numbers.consequences.fields();
         settings
             .iter()
             .chain(&consequences)
@@ -95,73 +122,78 @@ impl Cut {
     /// The pass as it was asked for.
     #[getter]
     fn pass_<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_pass", (records::pass(&self.cut),))
+        made(py, "_pass", (records::pass(&self.numbers.pass),))
     }
 
     /// What a person sets on the machine.
     #[getter]
     fn settings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_settings", (records::settings(&self.cut),))
+        made(
+            py,
+            "_settings",
+            (records::values(&self.numbers.settings.fields()),),
+        )
     }
 
     /// What follows from the settings.
     #[getter]
     fn consequences<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_consequences", (records::consequences(&self.cut),))
+        made(
+            py,
+            "_consequences",
+            (records::values(&self.numbers.consequences.fields()),),
+        )
     }
 
     /// Every limit that was looked at.
     #[getter]
     fn ledger<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_limits", (records::limits(&self.cut),))
+        made(py, "_limits", (records::limits(self.words(py)?),))
     }
 
     /// What was lowered because of a limit.
     #[getter]
     fn adjustments<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_adjustments", (records::adjustments(&self.cut),))
+        made(py, "_adjustments", (records::adjustments(self.words(py)?),))
     }
 
     /// Values that came from tables, model or practice.
     #[getter]
     fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_data", (records::data(&self.cut),))
+        made(py, "_data", (records::data(self.words(py)?),))
     }
 
     /// Doubts about the result.
     #[getter]
     fn warnings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_warnings", (records::warnings(&self.cut),))
+        made(py, "_warnings", (records::warnings(self.words(py)?),))
     }
 
     /// Low, start and high of what rests on ranges of tables.
     #[getter]
     fn spread<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_spread", (records::spread(&self.cut),))
+        made(py, "_spread", (records::spread(&self.numbers.spread),))
     }
 
     /// What can hurt.
     #[getter]
-    fn cautions(&self) -> Vec<&'static str> {
-        self.cut.cautions.clone()
+    fn cautions(&self, py: Python<'_>) -> PyResult<Vec<&'static str>> {
+        Ok(self.words(py)?.cautions.clone())
     }
 
     /// The chain of formulas and choices, in order.
     #[getter]
     fn steps<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_steps", (records::steps(py, &self.cut)?,))
+        made(py, "_steps", (records::steps(py, self.words(py)?)?,))
     }
 
     /// The cut as JSON.
     fn to_json(&self, py: Python<'_>) -> PyResult<String> {
-        Ok(cut_json(&self.cut, system(py)?).to_string())
+        Ok(cut_json(self.words(py)?, system(py)?).to_string())
     }
 
     fn __eq__(&self, other: &Cut) -> bool {
-        self.cut.pass == other.cut.pass
-            && self.bits() == other.bits()
-            && self.cut.ledger == other.cut.ledger
-            && self.cut.warnings == other.cut.warnings
+        self.numbers == other.numbers
     }
 
     fn __hash__(&self) -> u64 {
@@ -172,24 +204,24 @@ impl Cut {
 
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
         let system = system(py)?;
-        let settings = &self.cut.settings;
+        let settings = &self.numbers.settings;
         Ok(format!(
             "<Cut {} {}: {}, {}, table feed {}; power {}>",
-            self.cut.pass.operation.name(),
-            self.cut.pass.kind.name(),
+            self.numbers.pass.operation.name(),
+            self.numbers.pass.kind.name(),
             format(Kind::RotationalSpeed, settings.spindle_speed.value, system),
             format(Kind::Length, settings.feed_per_tooth.value, system) + " a tooth",
             format(Kind::Velocity, settings.table_feed.value, system),
             format(
                 Kind::Power,
-                self.cut.consequences.cutting_power.value,
+                self.numbers.consequences.cutting_power.value,
                 system
             ),
         ))
     }
 
     fn _repr_html_(&self, py: Python<'_>) -> PyResult<String> {
-        Ok(html::page(&self.cut, system(py)?))
+        Ok(html::page(self.words(py)?, system(py)?))
     }
 
     fn __reduce__<'py>(
@@ -199,13 +231,13 @@ impl Cut {
         let own = py.import("gullet._gullet")?;
         match &self.origin {
             Origin::Milled(setup, units, lower) => {
-                let pass = &self.cut.pass;
+                let pass = &self.numbers.pass;
                 let keys = PyDict::new(py);
                 keys.set_item("operation", pass.operation.name())?;
                 keys.set_item("kind", pass.kind.name())?;
                 keys.set_item("direction", pass.direction.name())?;
                 keys.set_item("lower_loads", lower)?;
-                for (name, value) in records::pass(&self.cut).3 {
+                for (name, value) in records::pass(&self.numbers.pass).3 {
                     let units = Some(*units);
                     keys.set_item(name, value.map(|value| Quantity { units, ..value }))?;
                 }

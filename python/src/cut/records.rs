@@ -9,7 +9,7 @@ use pyo3::types::PyString;
 
 pub type Values = Vec<(&'static str, Option<Quantity>)>;
 
-fn values(fields: &[Field]) -> Values {
+pub fn values(fields: &[Field]) -> Values {
     fields
         .iter()
         .map(|field| (field.name, field.value.map(|si| scalar(field.kind, si))))
@@ -29,8 +29,7 @@ pub type LimitRow = (
     Option<(&'static str, Quantity)>,
 );
 
-pub fn pass(cut: &core::Cut) -> PassRow {
-    let pass = &cut.pass;
+pub fn pass(pass: &core::Pass) -> PassRow {
     let length = |value: f64| Some(scalar(Kind::Length, value));
     (
         pass.operation.name(),
@@ -56,14 +55,6 @@ pub fn pass(cut: &core::Cut) -> PassRow {
             ),
         ],
     )
-}
-
-pub fn settings(cut: &core::Cut) -> Values {
-    values(&cut.settings.fields())
-}
-
-pub fn consequences(cut: &core::Cut) -> Values {
-    values(&cut.consequences.fields())
 }
 
 pub fn limits(cut: &core::Cut) -> Vec<LimitRow> {
@@ -110,7 +101,7 @@ pub fn warnings(cut: &core::Cut) -> Vec<(&'static str, String)> {
     cut.warnings.iter().map(row).collect()
 }
 
-pub fn spread(cut: &core::Cut) -> Vec<(&'static str, Quantity, Quantity, Quantity)> {
+pub fn spread(spread: &core::Spread) -> Vec<(&'static str, Quantity, Quantity, Quantity)> {
     fn row<T: Copy>(
         name: &'static str,
         kind: Kind,
@@ -120,7 +111,6 @@ pub fn spread(cut: &core::Cut) -> Vec<(&'static str, Quantity, Quantity, Quantit
         let show = |value| scalar(kind, si(value));
         (name, show(band.low), show(band.start), show(band.high))
     }
-    let spread = &cut.spread;
     vec![
         row(
             "cutting_speed",

@@ -7,7 +7,7 @@ use crate::model::{Library, Part, Tables, wrong_section};
 use crate::quantity::{read, system, units_of_argument};
 use gullet::error::unknown_name;
 use gullet::model::{Blank, Cutter, Direction, Hold, Machine, PassKind, Practice};
-use gullet::operation::{self as core, Lowering, Operation, Pass, mill};
+use gullet::operation::{self as core, Milling, Operation, Pass};
 use gullet::plan::Part as CorePart;
 use gullet::quantity::{Kind, UnitSystem, format, si};
 use gullet::table::Material;
@@ -15,6 +15,7 @@ use gullet::{Code, Problem};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 use std::hash::{DefaultHasher, Hash, Hasher};
+use std::sync::OnceLock;
 
 /// A set-up whose parts are read and checked once; see ``gullet.setup``.
 ///
@@ -41,6 +42,8 @@ pub struct Setup {
     practice: Practice,
     /// The system its parts are written in: inch where one is.
     units: UnitSystem,
+    metric: OnceLock<Milling>,
+    inch: OnceLock<Milling>,
 }
 
 impl Setup {
@@ -57,13 +60,13 @@ impl Setup {
         }
     }
 
-    pub fn cut(&self, pass: &Pass, units: UnitSystem, lower: bool) -> gullet::Result<core::Cut> {
-        let lowering = if lower {
-            Lowering::Allowed
-        } else {
-            Lowering::NotForLoads
+    /// Made ready at the first pass in these units.
+    pub fn milling(&self, units: UnitSystem) -> &Milling {
+        let ready = match units {
+            UnitSystem::Metric => &self.metric,
+            UnitSystem::Inch => &self.inch,
         };
-        mill(&self.core(units), pass, lowering)
+        ready.get_or_init(|| Milling::new(&self.core(units)))
     }
 }
 
@@ -156,6 +159,8 @@ impl Setup {
             let inch = |part: &&Bound<'_, Part>| part.get().units() == UnitSystem::Inch;
             let inches = parts.iter().any(inch);
             Ok(Setup {
+                metric: OnceLock::new(),
+                inch: OnceLock::new(),
                 units: if inches {
                     UnitSystem::Inch
                 } else {
@@ -276,7 +281,7 @@ impl Setup {
         };
         let cut = Cut::milled(slf, &pass, units, lower_loads)?;
         if warn_of_doubts {
-            warn(py, &cut.doubts())?;
+            warn(py, &cut.doubts(py)?)?;
         }
         Ok(cut)
     }

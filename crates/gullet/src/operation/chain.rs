@@ -25,12 +25,9 @@ pub(crate) fn engage(log: &mut impl Log, kinds: &Kinds, inputs: &Inputs) -> Enga
     let half = d / 2.0;
     let effective_diameter = match kinds.form {
         Form::BallNose => diameter::ball_effective_diameter::step(log, d, a_p, no_rake()),
-        Form::CornerRadius => diameter::corner_radius_effective_diameter::step(
-            log,
-            d,
-            inputs.corner_radius,
-            a_p,
-        ),
+        Form::CornerRadius => {
+            diameter::corner_radius_effective_diameter::step(log, d, inputs.corner_radius, a_p)
+        }
         Form::FaceMill => {
             diameter::face_mill_outer_diameter::step(log, d, a_p, inputs.cutting_edge_angle)
         }
@@ -629,9 +626,7 @@ pub(crate) fn feed_per_rev_for_roughness(kinds: &Kinds, inputs: &Inputs) -> Leng
     let wanted = inputs.mean_roughness;
     let endless = si(f64::INFINITY);
     match kinds.operation {
-        Operation::SideMilling => {
-            practice::feed_for_wall_roughness::value(wanted, inputs.diameter)
-        }
+        Operation::SideMilling => practice::feed_for_wall_roughness::value(wanted, inputs.diameter),
         Operation::Slotting | Operation::FaceMilling => select(
             inputs.corner_radius.value > 0.0,
             finish::feed_for_mean_roughness::value(wanted, inputs.corner_radius),

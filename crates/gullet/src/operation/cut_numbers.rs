@@ -51,7 +51,11 @@ impl WarningCodes {
 
     /// The set of these codes.
     pub fn of(codes: impl IntoIterator<Item = WarningCode>) -> WarningCodes {
-        WarningCodes(codes.into_iter().fold(0, |bits, code| bits | 1 << code as u32))
+        WarningCodes(
+            codes
+                .into_iter()
+                .fold(0, |bits, code| bits | 1 << code as u32),
+        )
     }
 }
 

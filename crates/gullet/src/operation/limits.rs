@@ -180,7 +180,13 @@ pub(crate) fn each(
         inputs.lowest_speed.value,
     );
     let marked = inputs.cutter_speed.value;
-    eye.at(marked < f64::INFINITY, Name::CutterSpeed, most, speed, marked);
+    eye.at(
+        marked < f64::INFINITY,
+        Name::CutterSpeed,
+        most,
+        speed,
+        marked,
+    );
     let v_c = outcome.cutting_speed.value;
     eye.at(true, Name::CuttingSpeed, most, v_c, inputs.speed_high.value);
     let feed_name = if kinds.by_hand {
@@ -263,7 +269,13 @@ pub(crate) fn each(
         inputs.axial_depth.value
     };
     let cap = practice::practice_depth::value(inputs.diameter, inputs.roughing_depth_ratio);
-    eye.at(!kinds.finishing, Name::RoughingDepth, most, depth, cap.value);
+    eye.at(
+        !kinds.finishing,
+        Name::RoughingDepth,
+        most,
+        depth,
+        cap.value,
+    );
     let climbs = side && kinds.direction == Direction::Climb && kinds.backlash;
     eye.at(
         climbs,
@@ -273,13 +285,7 @@ pub(crate) fn each(
         inputs.climb_depth.value,
     );
     let grip = practice::grip_for_height::value(inputs.part_height, inputs.smallest_grip);
-    eye.at(
-        true,
-        Name::Grip,
-        least,
-        inputs.grip_depth.value,
-        grip.value,
-    );
+    eye.at(true, Name::Grip, least, inputs.grip_depth.value, grip.value);
     let reach = practice::stick_out_cap::value(inputs.diameter, inputs.stick_out_ratio);
     eye.at(
         true,

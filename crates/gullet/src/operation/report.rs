@@ -1,6 +1,8 @@
 //! What a cut says in words: warnings, adjustments, errors, values with their sources.
 
-use super::cut::{Adjustment, Chain, Cut, Datum, Limit, Warning, WarningCode, WorkedStep, support_text};
+use super::cut::{
+    Adjustment, Chain, Cut, Datum, Limit, Warning, WarningCode, WorkedStep, support_text,
+};
 use super::cut_numbers::{consequences, settings, spread};
 use super::inputs::{Grounds, Tables, clamping_force, no_data, stated};
 use super::ledger;
@@ -331,7 +333,10 @@ fn adjustments(settled: &Settled) -> Vec<Adjustment> {
     }
     if candidate.speed.value < settled.first.value {
         adjustments.push(Adjustment {
-            limit: settled.held_before_snap.unwrap_or(LimitName::SmallestChip).name(),
+            limit: settled
+                .held_before_snap
+                .unwrap_or(LimitName::SmallestChip)
+                .name(),
             setting: "spindle_speed",
             kind: Kind::RotationalSpeed,
             from: settled.first.value,

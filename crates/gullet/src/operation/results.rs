@@ -72,8 +72,20 @@ pub(crate) fn ends(
         force_high: force::tangential_force::value(power_high, outcome.cutting_speed),
         power_low,
         power_high,
-        time_low: time_at(inputs, engaged, geometry, inputs.speed_high, inputs.feed_high),
-        time_start: time_at(inputs, engaged, geometry, inputs.speed_start, inputs.feed_start),
+        time_low: time_at(
+            inputs,
+            engaged,
+            geometry,
+            inputs.speed_high,
+            inputs.feed_high,
+        ),
+        time_start: time_at(
+            inputs,
+            engaged,
+            geometry,
+            inputs.speed_start,
+            inputs.feed_start,
+        ),
         time_high: time_at(inputs, engaged, geometry, inputs.speed_low, inputs.feed_low),
     }
 }
@@ -171,9 +183,8 @@ pub(crate) fn doubts(
 ) -> Ratio {
     let bit = |holds: bool, code: u32| if holds { f64::from(1 << code) } else { 0.0 };
     let reach = min(inputs.cutter_speed, inputs.highest_speed);
-    let machine = reached.below_lowest
-        | (speeds.wanted.value > reach.value * (1.0 + 1e-9))
-        | snapped;
+    let machine =
+        reached.below_lowest | (speeds.wanted.value > reach.value * (1.0 + 1e-9)) | snapped;
     let lowered = reached.worn_slower
         | (candidate.speed.value < reached.first)
         | (candidate.feed.value < candidate.wanted.value * (1.0 - 1e-9));

@@ -313,7 +313,10 @@ impl Planner<'_> {
             let error = with_limit(error, limit);
             // Where not even the thinnest pass can be cut, its own error says by how much and why.
             let depth = passes::length_of(smallest, self.resolution);
-            match self.milling.cut(&self.job.pass(kind, depth), Lowering::Allowed) {
+            match self
+                .milling
+                .cut(&self.job.pass(kind, depth), Lowering::Allowed)
+            {
                 Err(why) if largest < smallest => error.and(why),
                 _ => error,
             }
@@ -334,7 +337,8 @@ impl Planner<'_> {
                 }
                 _ => {
                     let depth = passes::length_of(counts, self.resolution);
-                    self.milling.cut(&self.job.pass(kind, depth), Lowering::Allowed)?
+                    self.milling
+                        .cut(&self.job.pass(kind, depth), Lowering::Allowed)?
                 }
             };
             last = Some((kind, counts, cut.clone()));

@@ -70,14 +70,16 @@ fn pieces(results: &mut Results, chunk: usize) -> impl Iterator<Item = Piece<'_>
         .zip(results.held_by.chunks_mut(chunk))
         .zip(results.warnings.chunks_mut(chunk))
         .enumerate()
-        .map(move |(index, (((status, binding), held_by), warnings))| Piece {
-            start: index * chunk,
-            columns: columns.iter_mut().filter_map(Iterator::next).collect(),
-            status,
-            binding,
-            held_by,
-            warnings,
-        })
+        .map(
+            move |(index, (((status, binding), held_by), warnings))| Piece {
+                start: index * chunk,
+                columns: columns.iter_mut().filter_map(Iterator::next).collect(),
+                status,
+                binding,
+                held_by,
+                warnings,
+            },
+        )
 }
 
 /// A run of rows that one thread computes.
@@ -175,7 +177,10 @@ impl Chunk<'_> {
             }
             sized |= matches!(
                 input,
-                Input::CutterDiameter | Input::AxialDepth | Input::FeedPerTooth | Input::SpindleSpeed
+                Input::CutterDiameter
+                    | Input::AxialDepth
+                    | Input::FeedPerTooth
+                    | Input::SpindleSpeed
             );
         }
         let inputs = &mut block.inputs;
@@ -424,10 +429,9 @@ fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
         let engaged = block.engaged.get(lane);
         let geometry = block.geometry.get(lane);
         let outcome = block.outcome.get(lane);
-        block.pace.set(
-            lane,
-            results::pace(&mut NoRecord, kinds, &inputs, &outcome),
-        );
+        block
+            .pace
+            .set(lane, results::pace(&mut NoRecord, kinds, &inputs, &outcome));
         block
             .ends
             .set(lane, results::ends(&inputs, &engaged, &geometry, &outcome));

@@ -119,9 +119,7 @@ fn check(rows: &Rows, wanted: &[usize]) -> Result<()> {
         };
         (choice.name(), length)
     });
-    let missing = rows
-        .missing
-        .map(|missing| ("missing", Some(missing.len())));
+    let missing = rows.missing.map(|missing| ("missing", Some(missing.len())));
     for (name, length) in columns.chain(choices).chain(missing) {
         if names.contains(&name) {
             problems.push(Problem::new(
