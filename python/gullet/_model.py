@@ -163,18 +163,15 @@ class Section:
         return f"{type(self).__name__}({keys})"
 
     def _repr_html_(self) -> str:
-        from html import escape
+        from ._html import table
 
         def show(value: Any) -> str:
             if isinstance(value, (tuple, list)):
                 return ", ".join(map(show, value))
             return str(value)
 
-        rows = "".join(
-            f"<tr><td>{escape(name.replace('_', ' '))}</td><td>{escape(show(value))}</td></tr>"
-            for name, value in self._shown().items()
-        )
-        return f"<table><tbody>{rows}</tbody></table>"
+        rows = [(name, show(value)) for name, value in self._shown().items()]
+        return table([self._section, ""], rows)
 
 
 def _restore(cls: type[_S], part: Part) -> _S:

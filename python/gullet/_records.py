@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from typing import Any, NamedTuple
 
 from ._fields import ConsequencesFields, SettingsFields
-from ._gullet import Cut, Quantity, Table, column_unit
+from ._gullet import Cut, Quantity, Table, column_unit, record_fields
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -85,14 +85,22 @@ class Record:
         return type(self), (list(self._values.items()),)
 
     def _repr_html_(self) -> str:
-        from html import escape
+        from ._html import table
 
-        rows = "".join(
-            f"<tr><td>{escape(name.replace('_', ' '))}</td><td>{escape(str(value))}</td></tr>"
-            for name, value in self._values.items()
-            if value is not None
-        )
-        return f"<table><tbody>{rows}</tbody></table>"
+        rows = [(name, value) for name, value in self._values.items() if value is not None]
+        return table([type(self).__name__.lower(), ""], rows, titles=_meanings())
+
+
+def _meanings() -> dict[str, str]:
+    return {row[0]: row[2] for rows in record_fields() for row in rows}
+
+
+def _cut_page(cut: Cut) -> str:
+    from html import escape
+
+    parts = [part._repr_html_() for part in (cut.settings, cut.consequences, cut.ledger)]
+    doubts = "".join(f"<li>{escape(doubt.text)}</li>" for doubt in cut.warnings)
+    return "<div>" + "".join(parts) + (f"<ul>{doubts}</ul>" if doubts else "") + "</div>"
 
 
 class Settings(Record, SettingsFields):
@@ -174,16 +182,14 @@ class Ledger(tuple[Limit, ...]):
         return "\n".join(map(str, self))
 
     def _repr_html_(self) -> str:
-        from html import escape
+        from ._html import table
 
-        rows = ""
-        for limit in self:
-            tag = "th" if limit.binding else "td"
-            side = limit.side.replace("_", " ")
-            cells = [limit.name.replace("_", " "), str(limit.value), f"{side} {limit.bound}", f"{limit.share:.0%}"]
-            rows += "<tr>" + "".join(f"<{tag}>{escape(cell)}</{tag}>" for cell in cells) + "</tr>"
-        head = "".join(f"<th>{name}</th>" for name in ("limit", "value", "bound", "share"))
-        return f"<table><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>"
+        rows = [
+            (limit.name, limit.value, f"{limit.side.replace('_', ' ')} {limit.bound}", f"{limit.share * 100:.0f} %")
+            for limit in self
+        ]
+        strong = next((place for place, limit in enumerate(self) if limit.binding), None)
+        return table(["limit", "value", "bound", "share"], rows, strong=strong)
 
 
 class Adjustment(NamedTuple):

@@ -10,11 +10,12 @@ import pytest
 
 import gullet
 import gullet._errors
+import gullet._html
 import gullet._model
 import gullet._types
 import gullet._units
 
-MODULES = (gullet, gullet.formula, gullet._errors, gullet._model, gullet._types, gullet._units)
+MODULES = (gullet, gullet.formula, gullet._errors, gullet._html, gullet._model, gullet._types, gullet._units)
 # Constants and aliases have no text of their own; of formulas each object has one.
 SILENT = {"__version__", "QuantityLike", "formula", "Formula"}
 PUBLIC = [(name, getattr(gullet, name)) for name in gullet.__all__ if name not in SILENT]

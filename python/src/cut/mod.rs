@@ -1,6 +1,5 @@
 //! The cuts a set-up makes.
 
-mod html;
 mod records;
 mod setup;
 
@@ -220,8 +219,8 @@ impl Cut {
         ))
     }
 
-    fn _repr_html_(&self, py: Python<'_>) -> PyResult<String> {
-        Ok(html::page(self.words(py)?, system(py)?))
+    fn _repr_html_<'py>(slf: &Bound<'py, Cut>) -> PyResult<Bound<'py, PyAny>> {
+        made(slf.py(), "_cut_page", (slf,))
     }
 
     fn __reduce__<'py>(
