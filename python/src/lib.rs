@@ -1,7 +1,7 @@
 //! The Python face: conversions only, every number comes from the core.
 #![forbid(unsafe_code)]
-// The methods are documented in the stub and in the package's help.
-#![allow(missing_docs)]
+// What `help` shows is written for Python: its examples begin with three signs, and run.
+#![allow(missing_docs, clippy::doc_lazy_continuation)]
 // Records cross as plain tuples, which the package names.
 #![allow(clippy::type_complexity)]
 

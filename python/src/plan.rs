@@ -351,7 +351,7 @@ impl PassPlan {
         slf: &Bound<'py, PassPlan>,
         units: Option<&str>,
     ) -> PyResult<Bound<'py, PyAny>> {
-        let units = units.map_or_else(|| units_name(slf.get().data.job.units), |units| units);
+        let units = units.unwrap_or_else(|| units_name(slf.get().data.job.units));
         made(slf.py(), "_plan_table", (slf.getattr("passes")?, units))
     }
 

@@ -12,8 +12,7 @@ pub use python::{Fault, import, schema_capsule, stream_capsule};
 
 use arrow_array::ffi_stream::{FFI_ArrowArrayStream, RecordBatchStreamReader};
 use arrow_array::{
-    Array, RecordBatch, RecordBatchIterator, RecordBatchOptions, RecordBatchReader, StructArray,
-    make_array,
+    Array, RecordBatch, RecordBatchIterator, RecordBatchOptions, RecordBatchReader, make_array,
 };
 use arrow_schema::ffi::FFI_ArrowSchema;
 use arrow_schema::{DataType, Schema, SchemaRef};
@@ -153,7 +152,68 @@ pub fn outgoing(schema: SchemaRef, batches: Vec<RecordBatch>) -> FFI_ArrowArrayS
     FFI_ArrowArrayStream::new(Box::new(reader))
 }
 
-/// Batches as one struct array each, as consumers of arrays take them.
-pub fn as_struct(batch: &RecordBatch) -> StructArray {
-    StructArray::from(batch.clone())
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used)]
+    use super::*;
+    use arrow_array::{ArrayRef, Float64Array, StringArray, StructArray};
+
+    fn batch() -> RecordBatch {
+        let numbers: ArrayRef = Arc::new(Float64Array::from(vec![Some(1.0), None, Some(3.0)]));
+        let texts: ArrayRef = Arc::new(StringArray::from(vec![Some("a"), Some("b"), None]));
+        RecordBatch::try_from_iter([("number", numbers), ("text", texts)]).unwrap()
+    }
+
+    #[test]
+    fn what_goes_out_comes_back() {
+        let batch = batch();
+        let whole = vec![batch.clone(), batch.slice(1, 2), batch.slice(0, 0)];
+        let stream = outgoing(batch.schema(), whole.clone());
+        let incoming = Incoming::new(stream).unwrap();
+        assert_eq!(incoming.schema(), batch.schema());
+        let back: Vec<RecordBatch> = incoming.collect::<Result<_, _>>().unwrap();
+        assert_eq!(back, whole);
+    }
+
+    #[test]
+    fn no_stream_and_a_spent_one_are_errors() {
+        // SAFETY: null is admitted.
+        let none = unsafe { Incoming::from_raw(core::ptr::null_mut()) };
+        assert!(none.unwrap_err().to_string().contains("null"));
+        let mut stream = outgoing(batch().schema(), vec![batch()]);
+        // SAFETY: a live stream of our own.
+        let first = unsafe { Incoming::from_raw(&raw mut stream) }.unwrap();
+        assert_eq!(first.count(), 1);
+        // SAFETY: taking it over left an empty one.
+        assert!(unsafe { Incoming::from_raw(&raw mut stream) }.is_err());
+    }
+
+    #[test]
+    fn a_failing_producer_ends_the_stream() {
+        let schema = batch().schema();
+        let failing = vec![
+            Ok(batch()),
+            Err(arrow_schema::ArrowError::ComputeError("no more".into())),
+        ];
+        let reader = RecordBatchIterator::new(failing, schema);
+        let mut incoming = Incoming::new(FFI_ArrowArrayStream::new(Box::new(reader))).unwrap();
+        assert!(incoming.next().unwrap().is_ok());
+        let error = incoming.next().unwrap().unwrap_err();
+        assert!(error.to_string().contains("no more"), "{error}");
+        assert!(incoming.next().is_none());
+    }
+
+    #[test]
+    fn a_sliced_struct_array_is_a_batch() {
+        let batch = batch();
+        let array = StructArray::from(batch.clone()).slice(1, 2);
+        let (array, schema) = arrow_array::ffi::to_ffi(&array.to_data()).unwrap();
+        // SAFETY: a pair of our own.
+        let back = unsafe { batch_from_ffi(array, &schema) }.unwrap();
+        assert_eq!(back, batch.slice(1, 2));
+        let numbers = Float64Array::from(vec![1.0]);
+        let (array, schema) = arrow_array::ffi::to_ffi(&numbers.to_data()).unwrap();
+        // SAFETY: likewise.
+        assert!(unsafe { batch_from_ffi(array, &schema) }.is_err());
+    }
 }
