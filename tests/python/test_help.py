@@ -7,7 +7,6 @@ import inspect
 import types
 
 import pytest
-from conftest import ROOT
 
 import gullet
 import gullet._errors
@@ -65,13 +64,3 @@ def test_the_names_a_newcomer_meets_have_an_example():
                  "card", "plan", "after_measurement", "set_units", "units", "catalogue", "worked_examples",
                  "units_of", "kinds", "codes"):
         assert run(name, text(getattr(gullet, name))) > 0, name
-
-
-def test_the_examples_of_the_readme_run():
-    text = (ROOT / "README.md").read_text(encoding="utf-8")
-    blocks = [part.split("```")[0] for part in text.split("```python\n")[1:]]
-    assert blocks
-    try:
-        assert all(run("README.md", block) > 5 for block in blocks)
-    finally:
-        gullet.set_units("metric")
