@@ -189,7 +189,7 @@ impl Formula {
         let shape = array::common_shape(&all).map_err(|fault| fault.raise(py))?;
         let mut spread = Vec::with_capacity(values.len());
         for data in &values {
-            spread.push(data.spread(&shape).map_err(|fault| fault.raise(py))?);
+            spread.push(data.spread(py, &shape).map_err(|fault| fault.raise(py))?);
         }
         let data = self.rows(py, &spread, &shape, nan, given)?;
         Ok(Quantity::of(self.formula.result, data))

@@ -92,6 +92,33 @@ except KeyboardInterrupt:
     assert stopped - sent < 0.2
 
 
+@pytest.mark.skipif(sys.platform == "win32", reason="signals")
+@pytest.mark.parametrize("work", [
+    "a * b", "a + a", "a > b", "c * d", "gullet.formula.spindle_speed(cutting_speed=s, diameter=b)",
+])
+def test_p4_ctrl_c_stops_any_long_call(work):
+    code = f"""
+import gullet, numpy, time
+a = gullet.Quantity(numpy.full(2_000_000, 2.0), "mm")
+b = gullet.Quantity(numpy.full(2_000_000, 3.0), "mm")
+c = gullet.Quantity(numpy.full((1500, 1), 3.0), "mm")
+d = gullet.Quantity(numpy.full((1, 1500), 3.0), "mm")
+s = gullet.Quantity(numpy.full(2_000_000, 3.0), "m/s")
+print("ready", flush=True)
+try:
+    while True:
+        {work}
+except KeyboardInterrupt:
+    print(time.time())
+"""
+    process = subprocess.Popen([sys.executable, "-c", code], stdout=subprocess.PIPE, text=True)
+    assert process.stdout.readline() == "ready\n"
+    time.sleep(0.25)
+    sent = time.time()
+    process.send_signal(signal.SIGINT)
+    assert float(process.communicate(timeout=30)[0]) - sent < 0.2
+
+
 def test_p5_strides_reverse_zero_stride_read_only_empty_and_twice():
     base = np.arange(1.0, 21.0)
     base.flags.writeable = False

@@ -7,7 +7,7 @@ pub use records::record_fields;
 pub use setup::{_cut, Setup};
 
 use crate::errors::raise;
-use crate::plan::JobData;
+use crate::job::JobData;
 use crate::quantity::{Quantity, system};
 use gullet::operation::{self as core, CutNumbers, Lowering, Pass};
 use gullet::plan::cut_json;

@@ -61,35 +61,36 @@ impl Quantity {
         .into()
     }
 
-    pub fn times(&self, other: &Quantity) -> Result<Quantity, Fault> {
+    pub fn times(&self, py: Python<'_>, other: &Quantity) -> Result<Quantity, Fault> {
         let kind =
             core::product(self.kind, other.kind).ok_or_else(|| self.unknown_kind("*", other))?;
-        let data = self.data.zip(&other.data, |a, b| a * b)?;
+        let data = self.data.zip(py, &other.data, |a, b| a * b)?;
         let units = self.units.or(other.units);
         checked(kind, data, &[&self.data, &other.data], units)
     }
 
-    pub fn over(&self, other: &Quantity) -> Result<Quantity, Fault> {
+    pub fn over(&self, py: Python<'_>, other: &Quantity) -> Result<Quantity, Fault> {
         let kind =
             core::quotient(self.kind, other.kind).ok_or_else(|| self.unknown_kind("/", other))?;
-        let data = self.data.zip(&other.data, |a, b| a / b)?;
+        let data = self.data.zip(py, &other.data, |a, b| a / b)?;
         let units = self.units.or(other.units);
         checked(kind, data, &[&self.data, &other.data], units)
     }
 
     pub fn sum(&self, other: &Bound<'_, PyAny>, sign: f64) -> Result<Quantity, Fault> {
+        let py = other.py();
         let other = read(self.kind, other)?;
-        let data = self.data.zip(&other, |a, b| a + sign * b)?;
+        let data = self.data.zip(py, &other, |a, b| a + sign * b)?;
         checked(self.kind, data, &[&self.data, &other], self.units)
     }
 }
 
 pub fn product<'py>(
     other: &Bound<'py, PyAny>,
-    combine: impl FnOnce(Quantity) -> Result<Quantity, Fault>,
+    combine: impl FnOnce(Python<'py>, Quantity) -> Result<Quantity, Fault>,
 ) -> PyResult<Bound<'py, PyAny>> {
     let py = other.py();
-    let answer = factor(other).and_then(|factor| factor.map(combine).transpose());
+    let answer = factor(other).and_then(|factor| factor.map(|own| combine(py, own)).transpose());
     match answer.map_err(|fault| fault.raise(py))? {
         Some(quantity) => Ok(Bound::new(py, quantity)?.into_any()),
         None => Ok(py.NotImplemented().into_bound(py)),
@@ -123,7 +124,7 @@ pub fn compared<'py>(
     };
     let answer = own
         .data
-        .zip(&other, holds)
+        .zip(py, &other, holds)
         .map_err(|fault| fault.raise(py))?;
     match answer {
         Data::Scalar(value) => Ok(PyBool::new(py, value != 0.0).to_owned().into_any()),

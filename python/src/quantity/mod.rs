@@ -218,19 +218,19 @@ impl Quantity {
     }
 
     fn __mul__<'py>(&self, other: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
-        product(other, |other| self.times(&other))
+        product(other, |py, other| self.times(py, &other))
     }
 
     fn __rmul__<'py>(&self, other: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
-        product(other, |other| other.times(self))
+        product(other, |py, other| other.times(py, self))
     }
 
     fn __truediv__<'py>(&self, other: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
-        product(other, |other| self.over(&other))
+        product(other, |py, other| self.over(py, &other))
     }
 
     fn __rtruediv__<'py>(&self, other: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
-        product(other, |other| other.over(self))
+        product(other, |py, other| other.over(py, self))
     }
 
     fn __neg__(&self, py: Python<'_>) -> PyResult<Quantity> {
