@@ -229,10 +229,19 @@ pub(super) fn add_reliefs_at(
 /// Share of its bound that a load uses.
 fn load(inputs: &Inputs, outcome: &Outcome, name: LimitName) -> f64 {
     let (value, bound) = match name {
-        LimitName::Power => (outcome.limit_power.value, outcome.available_power.value),
-        LimitName::Torque => (outcome.limit_torque.value, outcome.available_torque.value),
-        LimitName::Deflection => (outcome.deflection.value, inputs.deflection.value),
-        _ => (outcome.clamping_needed.value, inputs.clamping_force.value),
+        LimitName::Power => (
+            outcome.rotary.limit_power.value,
+            outcome.rotary.available_power.value,
+        ),
+        LimitName::Torque => (
+            outcome.rotary.limit_torque.value,
+            outcome.rotary.available_torque.value,
+        ),
+        LimitName::Deflection => (outcome.peak.deflection.value, inputs.deflection.value),
+        _ => (
+            outcome.peak.clamping_needed.value,
+            inputs.clamping_force.value,
+        ),
     };
     limits::share(limits::Side::AtMost, value, bound)
 }

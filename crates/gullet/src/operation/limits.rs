@@ -187,14 +187,14 @@ pub(crate) fn each(
         speed,
         marked,
     );
-    let v_c = outcome.cutting_speed.value;
+    let v_c = outcome.motion.cutting_speed.value;
     eye.at(true, Name::CuttingSpeed, most, v_c, inputs.speed_high.value);
     let feed_name = if kinds.by_hand {
         Name::HandwheelPace
     } else {
         Name::TableFeed
     };
-    let v_f = outcome.table_feed.value;
+    let v_f = outcome.motion.table_feed.value;
     let highest = inputs.highest_feed.value;
     eye.at(highest < f64::INFINITY, feed_name, most, v_f, highest);
     eye.at(
@@ -204,7 +204,7 @@ pub(crate) fn each(
         v_f,
         inputs.lowest_feed.value,
     );
-    let chip = outcome.max_chip.value;
+    let chip = outcome.motion.max_chip.value;
     eye.at(
         true,
         Name::SmallestChip,
@@ -214,7 +214,7 @@ pub(crate) fn each(
     );
     eye.at(true, Name::LargestChip, most, chip, inputs.feed_high.value);
     let wanted = inputs.mean_roughness.value;
-    let reached = outcome.mean_roughness.value;
+    let reached = outcome.finish.mean_roughness.value;
     eye.at(
         wanted < f64::INFINITY && !reached.is_nan(),
         Name::MeanRoughness,
@@ -222,8 +222,8 @@ pub(crate) fn each(
         reached,
         wanted,
     );
-    let (power, available_power) = (outcome.limit_power, outcome.available_power);
-    let (torque, available_torque) = (outcome.limit_torque, outcome.available_torque);
+    let (power, available_power) = (outcome.rotary.limit_power, outcome.rotary.available_power);
+    let (torque, available_torque) = (outcome.rotary.limit_torque, outcome.rotary.available_torque);
     let swapped = torque_first(inputs, candidate.speed);
     let pick = |a: f64, b: f64| if swapped { b } else { a };
     eye.see(Entry {
@@ -244,14 +244,14 @@ pub(crate) fn each(
         true,
         Name::Deflection,
         most,
-        outcome.deflection.value,
+        outcome.peak.deflection.value,
         inputs.deflection.value,
     );
     eye.at(
         true,
         Name::Clamping,
         most,
-        outcome.clamping_needed.value,
+        outcome.peak.clamping_needed.value,
         inputs.clamping_force.value,
     );
     eye.at(

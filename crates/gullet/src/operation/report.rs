@@ -198,7 +198,7 @@ impl Report<'_> {
             assume(stated(unit_power));
         }
         if self.tables.unit_power.is_some() {
-            let ratio = (outcome.unit_power_power / outcome.cutting_power).value;
+            let ratio = (outcome.motion.unit_power_power / outcome.motion.cutting_power).value;
             if !(LEAST_RATIO..=MOST_RATIO).contains(&ratio) {
                 warnings.push(Warning {
                     code: WarningCode::SourcesDisagree,
@@ -208,13 +208,13 @@ impl Report<'_> {
                 });
             }
         }
-        if self.pass.mean_roughness.is_some() && outcome.mean_roughness.value.is_nan() {
+        if self.pass.mean_roughness.is_some() && outcome.finish.mean_roughness.value.is_nan() {
             warnings.push(Warning {
                 code: WarningCode::OutsideValidity,
                 text: "no model for the roughness of a floor under a sharp corner, or at a feed per revolution above twice the corner radius: the roughness asked for is not checked".to_owned(),
             });
         }
-        let h = outcome.mean_chip.value;
+        let h = outcome.motion.mean_chip.value;
         if !(THINNEST_CHIP..=THICKEST_CHIP).contains(&h) {
             warnings.push(Warning {
                 code: WarningCode::OutsideValidity,

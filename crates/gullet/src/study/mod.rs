@@ -12,6 +12,7 @@ mod milling;
 mod results;
 mod rows;
 mod screen;
+mod stages;
 
 pub use base::Base;
 pub use dispatch::{Execution, InstructionSet};

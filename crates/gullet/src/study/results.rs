@@ -118,6 +118,24 @@ pub struct Results {
 }
 
 impl Results {
+    /// Room for so many columns and rows; what stands in it is overwritten.
+    pub(super) fn resize(&mut self, columns: usize, rows: usize) {
+        self.columns.truncate(columns);
+        for column in &mut self.columns {
+            column.resize(rows, 0.0);
+        }
+        // Zeroed memory costs nothing until it is written.
+        self.columns.resize_with(columns, || vec![0.0; rows]);
+        self.status.clear();
+        self.status.resize(rows, 0);
+        self.binding.clear();
+        self.binding.resize(rows, 0);
+        self.held_by.clear();
+        self.held_by.resize(rows, 0);
+        self.warnings.clear();
+        self.warnings.resize(rows, 0);
+    }
+
     /// Rows there are.
     pub fn count(&self) -> usize {
         self.status.len()
