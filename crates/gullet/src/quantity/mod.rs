@@ -29,5 +29,5 @@ pub use print::{exact_text, format, format_digits, format_exact, format_in, form
 pub use spelling::unit;
 pub use text::{parse, parse_number};
 pub use types::*;
-pub use units::units;
+pub use units::{column_unit, units};
 pub use value::Quantity;
