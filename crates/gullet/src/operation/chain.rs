@@ -3,18 +3,18 @@
 
 use super::cut::Log;
 use super::numbers::{
-    Engagement, Form, Geometry, Inputs, Kinds, Outcome, Pair, SecondMethod, UNIT_POWER_EXPONENT,
-    no_rake, one, unit_feed,
+    Engagement, Finish, Geometry, Inputs, Kinds, Motion, Outcome, Pair, Peak, Rotary,
+    UNIT_POWER_EXPONENT, no_rake, one, unit_feed,
 };
 use super::request::Operation;
 use crate::formula::{
-    NoRecord, chip, deflection, diameter, engagement, finish, force, holding, power, practice,
-    removal, rotation, time,
+    NoRecord, chip, deflection, diameter, engagement, finish as finish_formula, force, holding,
+    power, practice, removal, rotation, time,
 };
 use crate::model::Direction;
 use crate::quantity::math::{asin, max, min, number, select};
 use crate::quantity::{
-    Angle, Force, Kind, Length, Power, Pressure, Ratio, RotationalSpeed, Torque, VolumeRate, si,
+    Angle, Kind, Length, Power, Pressure, Ratio, RotationalSpeed, Torque, VolumeRate, si,
 };
 
 /// How the cutter meets the work: the diameter that cuts, the edges of the work, the edge's angle.
@@ -23,18 +23,14 @@ pub(crate) fn engage(log: &mut impl Log, kinds: &Kinds, inputs: &Inputs) -> Enga
     let d = inputs.diameter;
     let a_p = inputs.axial_depth;
     let half = d / 2.0;
-    let effective_diameter = match kinds.form {
-        Form::BallNose => diameter::ball_effective_diameter::step(log, d, a_p, no_rake()),
-        Form::CornerRadius => diameter::corner_radius_effective_diameter::step(
-            log,
-            d,
-            inputs.corner_radius,
-            a_p,
-        ),
-        Form::FaceMill => {
-            diameter::face_mill_outer_diameter::step(log, d, a_p, inputs.cutting_edge_angle)
-        }
-        Form::Square => d,
+    let effective_diameter = if kinds.ball_nose {
+        diameter::ball_effective_diameter::step(log, d, a_p, no_rake())
+    } else if kinds.corner_radius {
+        diameter::corner_radius_effective_diameter::step(log, d, inputs.corner_radius, a_p)
+    } else if kinds.face_mill {
+        diameter::face_mill_outer_diameter::step(log, d, a_p, inputs.cutting_edge_angle)
+    } else {
+        d
     };
     let half_width = inputs.radial_depth / 2.0;
     let (edge_low, edge_high) = match kinds.operation {
@@ -49,19 +45,16 @@ pub(crate) fn engage(log: &mut impl Log, kinds: &Kinds, inputs: &Inputs) -> Enga
         Operation::Slotting => d,
         Operation::FaceMilling => edge_high - edge_low,
     };
-    let cutting_edge_angle = match kinds.form {
-        Form::BallNose | Form::CornerRadius => {
-            let round = chip::round_edge_mean_thickness_ratio::value(
-                2.0 * max(inputs.corner_radius, a_p),
-                a_p,
-            );
-            select(
-                inputs.within_round_edge(),
-                asin(round),
-                inputs.cutting_edge_angle,
-            )
-        }
-        Form::Square | Form::FaceMill => inputs.cutting_edge_angle,
+    let cutting_edge_angle = if kinds.ball_nose | kinds.corner_radius {
+        let round =
+            chip::round_edge_mean_thickness_ratio::value(2.0 * max(inputs.corner_radius, a_p), a_p);
+        select(
+            inputs.within_round_edge(),
+            asin(round),
+            inputs.cutting_edge_angle,
+        )
+    } else {
+        inputs.cutting_edge_angle
     };
     Engagement {
         effective_diameter,
@@ -290,9 +283,11 @@ pub(crate) fn mean_chip(
 /// Width of the cut: of a slot with a round end what the end cuts at this depth.
 #[inline(always)]
 fn width(kinds: &Kinds, engaged: &Engagement) -> Length {
-    match (kinds.operation, kinds.form) {
-        (Operation::Slotting, Form::BallNose | Form::CornerRadius) => engaged.effective_diameter,
-        _ => engaged.radial_depth,
+    let round = kinds.ball_nose | kinds.corner_radius;
+    if kinds.operation == Operation::Slotting && round {
+        engaged.effective_diameter
+    } else {
+        engaged.radial_depth
     }
 }
 
@@ -353,16 +348,6 @@ pub(crate) fn rotary_load(
     (limit_power, limit_torque)
 }
 
-/// Peak forces with what bends and loosens under them.
-#[derive(Clone, Copy)]
-pub(crate) struct Peak {
-    pub tangential: Force,
-    pub in_plane: Force,
-    pub axial: Force,
-    pub deflection: Length,
-    pub clamping_needed: Force,
-}
-
 #[inline(always)]
 pub(crate) fn peak_load(
     log: &mut impl Log,
@@ -409,9 +394,10 @@ pub(crate) fn peak_load(
     let flute_diameter =
         deflection::fluted_equivalent_diameter::step(log, inputs.diameter, number(0.8));
     // A face mill's body is solid: its arbor bends, not a fluted length.
-    let fluted = match kinds.form {
-        Form::FaceMill => si(0.0),
-        _ => min(inputs.flute_length, inputs.stick_out),
+    let fluted = if kinds.face_mill {
+        si(0.0)
+    } else {
+        min(inputs.flute_length, inputs.stick_out)
     };
     let deflection = deflection::stepped_cutter_deflection::step(
         log,
@@ -479,6 +465,28 @@ pub(crate) fn outcome(
     n: RotationalSpeed,
     f_z: Length,
 ) -> Outcome {
+    let motion = motion(log, kinds, inputs, engaged, n, f_z);
+    let rotary = rotary(log, inputs, geometry, &motion, n);
+    let peak = peak(log, kinds, inputs, geometry, &motion);
+    let finish = finish(log, kinds, inputs, geometry, &motion);
+    Outcome {
+        motion,
+        rotary,
+        peak,
+        finish,
+    }
+}
+
+/// Motion, chips, and power with the material's own pair.
+#[inline(always)]
+pub(crate) fn motion(
+    log: &mut impl Log,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    engaged: &Engagement,
+    n: RotationalSpeed,
+    f_z: Length,
+) -> Motion {
     let z = inputs.teeth;
     let cutting_speed = rotation::cutting_speed::step(log, n, engaged.effective_diameter);
     let feed_per_rev = rotation::feed_per_rev::step(log, f_z, z);
@@ -491,15 +499,39 @@ pub(crate) fn outcome(
         width(kinds, engaged),
         table_feed,
     );
-    let laws = laws(inputs, geometry);
-    let specific = k_c(log, laws[0].pair, mean_chip, one());
-    let cutting_power = power::cutting_power::step(log, removal_rate, specific);
+    let [own, ..] = inputs.pairs();
+    let specific_cutting_force = k_c(log, own, mean_chip, one());
+    let cutting_power = power::cutting_power::step(log, removal_rate, specific_cutting_force);
     let motor_power = power::motor_power::step(log, cutting_power, inputs.efficiency);
     let torque = power::cutting_torque::step(log, cutting_power, n);
     let mean_force = force::tangential_force::step(log, cutting_power, cutting_speed);
     let unit_power_power = second_method(log, kinds, inputs, mean_chip, removal_rate);
+    Motion {
+        cutting_speed,
+        feed_per_rev,
+        table_feed,
+        max_chip,
+        mean_chip,
+        removal_rate,
+        specific_cutting_force,
+        cutting_power,
+        motor_power,
+        torque,
+        mean_force,
+        unit_power_power,
+    }
+}
 
-    let highest = worst(laws, mean_chip);
+/// Power and torque that limits are checked with, and those there are.
+#[inline(always)]
+pub(crate) fn rotary(
+    log: &mut impl Log,
+    inputs: &Inputs,
+    geometry: &Geometry,
+    motion: &Motion,
+    n: RotationalSpeed,
+) -> Rotary {
+    let highest = worst(laws(inputs, geometry), motion.mean_chip);
     if log.records() {
         let [a, b, c, unit] = inputs.pairs();
         let by_unit_power = highest.pair == unit && ![a, b, c].contains(&unit);
@@ -512,43 +544,42 @@ pub(crate) fn outcome(
             .to_owned()
         });
     }
-    let k_limit = k_c(log, highest.pair, mean_chip, inputs.wear_factor);
-    let (limit_power, limit_torque) = rotary_load(log, k_limit, removal_rate, n);
-    let peak = peak_load(
-        log,
-        kinds,
-        inputs,
-        geometry,
-        worst(laws, max_chip),
-        max_chip,
-    );
+    let k_limit = k_c(log, highest.pair, motion.mean_chip, inputs.wear_factor);
+    let (limit_power, limit_torque) = rotary_load(log, k_limit, motion.removal_rate, n);
     let (available_power, available_torque) = available(log, inputs, n);
-    let mean_roughness = roughness(log, kinds, inputs, feed_per_rev);
-    let time = time::cutting_time::step(log, geometry.travel, table_feed);
-    Outcome {
-        cutting_speed,
-        feed_per_rev,
-        table_feed,
-        max_chip,
-        mean_chip,
-        removal_rate,
-        specific_cutting_force: specific,
-        cutting_power,
-        motor_power,
-        torque,
-        mean_force,
-        unit_power_power,
+    Rotary {
         limit_power,
         limit_torque,
-        peak_tangential_force: peak.tangential,
-        peak_force: peak.in_plane,
-        axial_force: peak.axial,
-        deflection: peak.deflection,
-        clamping_needed: peak.clamping_needed,
         available_power,
         available_torque,
-        mean_roughness,
-        time,
+    }
+}
+
+/// Peak forces, and what bends and loosens under them.
+#[inline(always)]
+pub(crate) fn peak(
+    log: &mut impl Log,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    geometry: &Geometry,
+    motion: &Motion,
+) -> Peak {
+    let law = worst(laws(inputs, geometry), motion.max_chip);
+    peak_load(log, kinds, inputs, geometry, law, motion.max_chip)
+}
+
+/// What the pass leaves and takes.
+#[inline(always)]
+pub(crate) fn finish(
+    log: &mut impl Log,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    geometry: &Geometry,
+    motion: &Motion,
+) -> Finish {
+    Finish {
+        mean_roughness: roughness(log, kinds, inputs, motion.feed_per_rev),
+        time: time::cutting_time::step(log, geometry.travel, motion.table_feed),
     }
 }
 
@@ -574,19 +605,23 @@ fn second_method(
     mean_chip: Length,
     removal_rate: VolumeRate,
 ) -> Power {
-    let u = match kinds.second_method {
-        SecondMethod::None => return si(f64::NAN),
-        SecondMethod::Flat => inputs.unit_power,
-        SecondMethod::AtChip => power::unit_power_at_chip::step(
+    // Flags of their own: a choice between three is no work for vectors.
+    if log.records() && !kinds.unit_power {
+        return si(f64::NAN);
+    }
+    let u = if kinds.unit_power_at_chip {
+        power::unit_power_at_chip::step(
             log,
             inputs.unit_power,
             inputs.unit_power_chip,
             mean_chip,
             number(UNIT_POWER_EXPONENT),
-        ),
+        )
+    } else {
+        inputs.unit_power
     };
     let given = power::cutting_power::step(log, removal_rate, u);
-    if kinds.at_motor {
+    if kinds.unit_power_at_motor {
         // What reaches the cutter of a power at the motor.
         practice::usable_power::step(log, given, inputs.unit_power_efficiency, one())
     } else {
@@ -607,8 +642,8 @@ fn roughness(log: &mut impl Log, kinds: &Kinds, inputs: &Inputs, f: Length) -> L
             log.choose(Kind::Length, f.value, || {
                 "for the feed marks the feed per revolution in the place of f_z: with run-out one tooth leaves the mark".to_owned()
             });
-            let height = finish::feed_mark_height::step(log, f, inputs.diameter);
-            let roughness = finish::feed_mark_mean_roughness::step(log, height);
+            let height = finish_formula::feed_mark_height::step(log, f, inputs.diameter);
+            let roughness = finish_formula::feed_mark_mean_roughness::step(log, height);
             select(applies, roughness, si(f64::NAN))
         }
         Operation::Slotting | Operation::FaceMilling => {
@@ -617,7 +652,7 @@ fn roughness(log: &mut impl Log, kinds: &Kinds, inputs: &Inputs, f: Length) -> L
             if log.records() && !applies {
                 return si(f64::NAN);
             }
-            let roughness = finish::turning_mean_roughness::step(log, f, radius);
+            let roughness = finish_formula::turning_mean_roughness::step(log, f, radius);
             select(applies, roughness, si(f64::NAN))
         }
     }
@@ -629,12 +664,10 @@ pub(crate) fn feed_per_rev_for_roughness(kinds: &Kinds, inputs: &Inputs) -> Leng
     let wanted = inputs.mean_roughness;
     let endless = si(f64::INFINITY);
     match kinds.operation {
-        Operation::SideMilling => {
-            practice::feed_for_wall_roughness::value(wanted, inputs.diameter)
-        }
+        Operation::SideMilling => practice::feed_for_wall_roughness::value(wanted, inputs.diameter),
         Operation::Slotting | Operation::FaceMilling => select(
             inputs.corner_radius.value > 0.0,
-            finish::feed_for_mean_roughness::value(wanted, inputs.corner_radius),
+            finish_formula::feed_for_mean_roughness::value(wanted, inputs.corner_radius),
             endless,
         ),
     }

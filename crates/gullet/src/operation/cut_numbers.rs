@@ -51,7 +51,11 @@ impl WarningCodes {
 
     /// The set of these codes.
     pub fn of(codes: impl IntoIterator<Item = WarningCode>) -> WarningCodes {
-        WarningCodes(codes.into_iter().fold(0, |bits, code| bits | 1 << code as u32))
+        WarningCodes(
+            codes
+                .into_iter()
+                .fold(0, |bits, code| bits | 1 << code as u32),
+        )
     }
 }
 
@@ -226,11 +230,11 @@ pub(super) fn settings(settled: &Settled, pace: &Pace) -> Settings {
     Settings {
         wanted_speed: settled.speeds.wanted,
         spindle_speed: settled.candidate.speed,
-        cutting_speed: outcome.cutting_speed,
-        chip_load: outcome.max_chip,
+        cutting_speed: outcome.motion.cutting_speed,
+        chip_load: outcome.motion.max_chip,
         feed_per_tooth: settled.candidate.feed,
-        feed_per_rev: outcome.feed_per_rev,
-        table_feed: outcome.table_feed,
+        feed_per_rev: outcome.motion.feed_per_rev,
+        table_feed: outcome.motion.table_feed,
         handwheel_rate: known(pace.handwheel_rate, pace.handwheel_rate.value),
         time_per_inch: pace.time_per_inch,
         time_per_10_mm: pace.time_per_10_mm,
@@ -245,28 +249,34 @@ pub(super) fn consequences(inputs: &Inputs, settled: &Settled) -> Consequences {
         effective_diameter: settled.engaged.effective_diameter,
         entry_angle: geometry.entry_angle,
         exit_angle: geometry.exit_angle,
-        max_chip_thickness: outcome.max_chip,
-        mean_chip_thickness: outcome.mean_chip,
-        removal_rate: outcome.removal_rate,
-        specific_cutting_force: outcome.specific_cutting_force,
-        cutting_power: outcome.cutting_power,
-        motor_power: outcome.motor_power,
-        torque: outcome.torque,
-        mean_tangential_force: outcome.mean_force,
-        unit_power_cutting_power: known(outcome.unit_power_power, outcome.unit_power_power.value),
-        limit_power: outcome.limit_power,
-        limit_torque: outcome.limit_torque,
-        peak_tangential_force: outcome.peak_tangential_force,
-        peak_force: outcome.peak_force,
-        axial_force: outcome.axial_force,
-        deflection: outcome.deflection,
-        clamping_needed: outcome.clamping_needed,
+        max_chip_thickness: outcome.motion.max_chip,
+        mean_chip_thickness: outcome.motion.mean_chip,
+        removal_rate: outcome.motion.removal_rate,
+        specific_cutting_force: outcome.motion.specific_cutting_force,
+        cutting_power: outcome.motion.cutting_power,
+        motor_power: outcome.motion.motor_power,
+        torque: outcome.motion.torque,
+        mean_tangential_force: outcome.motion.mean_force,
+        unit_power_cutting_power: known(
+            outcome.motion.unit_power_power,
+            outcome.motion.unit_power_power.value,
+        ),
+        limit_power: outcome.rotary.limit_power,
+        limit_torque: outcome.rotary.limit_torque,
+        peak_tangential_force: outcome.peak.tangential,
+        peak_force: outcome.peak.in_plane,
+        axial_force: outcome.peak.axial,
+        deflection: outcome.peak.deflection,
+        clamping_needed: outcome.peak.clamping_needed,
         clamping_force: inputs.clamping_force,
-        available_power: outcome.available_power,
-        available_torque: outcome.available_torque,
-        mean_roughness: known(outcome.mean_roughness, outcome.mean_roughness.value),
+        available_power: outcome.rotary.available_power,
+        available_torque: outcome.rotary.available_torque,
+        mean_roughness: known(
+            outcome.finish.mean_roughness,
+            outcome.finish.mean_roughness.value,
+        ),
         travel: geometry.travel,
-        time: outcome.time,
+        time: outcome.finish.time,
     }
 }
 
@@ -284,12 +294,12 @@ pub(super) fn spread(inputs: &Inputs, settled: &Settled, ends: &Ends) -> Spread 
         },
         force: Band {
             low: ends.force_low,
-            start: settled.outcome.mean_force,
+            start: settled.outcome.motion.mean_force,
             high: ends.force_high,
         },
         power: Band {
             low: ends.power_low,
-            start: settled.outcome.cutting_power,
+            start: settled.outcome.motion.cutting_power,
             high: ends.power_high,
         },
         time: Band {

@@ -1,6 +1,6 @@
 //! What the tables say of a set-up, looked up once, and the numbers the chain starts from.
 
-use super::numbers::{Form, Inputs, Kinds, Pair, SecondMethod, UNIT_POWER_EXPONENT};
+use super::numbers::{Form, Inputs, Kinds, Pair, UNIT_POWER_EXPONENT};
 use super::request::{Operation, Pass};
 use crate::error::{Code, Error, Problem, Result};
 use crate::formula::{NoRecord, holding, power, rotation};
@@ -50,9 +50,7 @@ impl Grounds {
 
     /// Whether the tables, or the job itself, hold everything that these numbers are made from.
     pub(crate) fn answers(&self, inputs: &Inputs) -> bool {
-        self.kienzle.is_ok()
-            && !inputs.speed_start.value.is_nan()
-            && inputs.feed_start.value > 0.0
+        self.kienzle.is_ok() && !inputs.speed_start.value.is_nan() && inputs.feed_start.value > 0.0
     }
 
     /// No table answers.
@@ -68,7 +66,10 @@ impl Grounds {
 
     /// Whether the numbers rest on something assumed, beside the feed's own.
     fn assumed(&self) -> bool {
-        let speed = self.speed.as_ref().map_or(&[][..], |speed| &speed.assumptions);
+        let speed = self
+            .speed
+            .as_ref()
+            .map_or(&[][..], |speed| &speed.assumptions);
         let kienzle = self
             .kienzle
             .as_ref()
@@ -78,7 +79,12 @@ impl Grounds {
     }
 
     /// Feed per tooth at an axial depth; the job's own where the tables hold none.
-    pub(crate) fn feed(&self, cutter: &Cutter, pass: &Pass, depth: Length) -> Option<Ranged<Length>> {
+    pub(crate) fn feed(
+        &self,
+        cutter: &Cutter,
+        pass: &Pass,
+        depth: Length,
+    ) -> Option<Ranged<Length>> {
         self.feed
             .as_ref()
             .and_then(|reader| reader.range(cutter.diameter, depth))
@@ -86,7 +92,12 @@ impl Grounds {
     }
 
     /// Everything with its words.
-    pub(crate) fn tables(&self, cutter: &Cutter, practice: &Practice, pass: &Pass) -> Result<Tables> {
+    pub(crate) fn tables(
+        &self,
+        cutter: &Cutter,
+        practice: &Practice,
+        pass: &Pass,
+    ) -> Result<Tables> {
         let mut problems = Vec::new();
         let mut keep = |error: &Error| problems.extend(error.clone().into_problems());
         let asked = || {
@@ -129,7 +140,8 @@ impl Grounds {
 pub(super) fn stated(unit_power: &UnitPower) -> &[String] {
     let all = &unit_power.range.assumptions;
     let skip = usize::from(unit_power.measured_at == MeasuredAt::Cutter);
-    all.get(..all.len().saturating_sub(skip)).unwrap_or_default()
+    all.get(..all.len().saturating_sub(skip))
+        .unwrap_or_default()
 }
 
 /// What the tables say of a pass, with its words.
@@ -167,7 +179,10 @@ pub(super) fn no_data(parameter: &str) -> Problem {
 }
 
 /// The force the hold clamps with.
-pub(super) fn clamping_force(log: &mut impl crate::formula::Recorder, clamping: &Clamping) -> Force {
+pub(super) fn clamping_force(
+    log: &mut impl crate::formula::Recorder,
+    clamping: &Clamping,
+) -> Force {
     match *clamping {
         Clamping::Force(force) => force,
         Clamping::Screw {
@@ -286,20 +301,21 @@ pub(crate) struct Shop<'a> {
 /// The choices between formulas for an operation and a kind of pass.
 pub(crate) fn kinds(shop: &Shop, grounds: &Grounds, pass: &Pass) -> Kinds {
     let unit_power = grounds.unit_power.as_ref();
+    let form = Form::of(shop.cutter.form);
     Kinds {
         operation: pass.operation,
         direction: pass.direction,
         finishing: pass.kind == PassKind::Finishing,
-        form: Form::of(shop.cutter.form),
+        ball_nose: form == Form::BallNose,
+        corner_radius: form == Form::CornerRadius,
+        face_mill: form == Form::FaceMill,
         across_jaws: shop.hold.feed_across_jaws,
         by_hand: shop.machine.feed == Feed::Hand,
         backlash: shop.machine.backlash.value > 0.0,
-        second_method: match unit_power.map(|unit_power| unit_power.chip_thickness) {
-            None => SecondMethod::None,
-            Some(None) => SecondMethod::Flat,
-            Some(Some(_)) => SecondMethod::AtChip,
-        },
-        at_motor: unit_power
+        unit_power: unit_power.is_some(),
+        unit_power_at_chip: unit_power
+            .is_some_and(|unit_power| unit_power.chip_thickness.is_some()),
+        unit_power_at_motor: unit_power
             .is_some_and(|unit_power| matches!(unit_power.measured_at, MeasuredAt::Motor { .. })),
     }
 }

@@ -229,11 +229,17 @@ pub(super) fn add_reliefs_at(
 /// Share of its bound that a load uses.
 fn load(inputs: &Inputs, outcome: &Outcome, name: LimitName) -> f64 {
     let (value, bound) = match name {
-        LimitName::Power => (outcome.limit_power.value, outcome.available_power.value),
-        LimitName::Torque => (outcome.limit_torque.value, outcome.available_torque.value),
-        LimitName::Deflection => (outcome.deflection.value, inputs.deflection.value),
+        LimitName::Power => (
+            outcome.rotary.limit_power.value,
+            outcome.rotary.available_power.value,
+        ),
+        LimitName::Torque => (
+            outcome.rotary.limit_torque.value,
+            outcome.rotary.available_torque.value,
+        ),
+        LimitName::Deflection => (outcome.peak.deflection.value, inputs.deflection.value),
         _ => (
-            outcome.clamping_needed.value,
+            outcome.peak.clamping_needed.value,
             inputs.clamping_force.value,
         ),
     };
@@ -290,9 +296,10 @@ fn wanted_at(report: &Report, axial_depth: Length, feed: &Ranged<Length>) -> Opt
     let engaged = chain::engage(silent, kinds, &inputs);
     let speeds = speed_feed::wanted_speed(silent, &inputs, &engaged, None);
     let machine = &report.milling.machine;
-    let speed = machine
-        .speed_at_or_below(speeds.bound)
-        .or_else(|| (inputs.lowest_speed.value <= inputs.cutter_speed.value * (1.0 + 1e-9)).then_some(inputs.lowest_speed))?;
+    let speed = machine.speed_at_or_below(speeds.bound).or_else(|| {
+        (inputs.lowest_speed.value <= inputs.cutter_speed.value * (1.0 + 1e-9))
+            .then_some(inputs.lowest_speed)
+    })?;
     let geometry = chain::geometry(silent, kinds, &inputs, &engaged);
     let candidate = speed_feed::feed(
         silent,

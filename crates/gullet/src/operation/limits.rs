@@ -180,15 +180,21 @@ pub(crate) fn each(
         inputs.lowest_speed.value,
     );
     let marked = inputs.cutter_speed.value;
-    eye.at(marked < f64::INFINITY, Name::CutterSpeed, most, speed, marked);
-    let v_c = outcome.cutting_speed.value;
+    eye.at(
+        marked < f64::INFINITY,
+        Name::CutterSpeed,
+        most,
+        speed,
+        marked,
+    );
+    let v_c = outcome.motion.cutting_speed.value;
     eye.at(true, Name::CuttingSpeed, most, v_c, inputs.speed_high.value);
     let feed_name = if kinds.by_hand {
         Name::HandwheelPace
     } else {
         Name::TableFeed
     };
-    let v_f = outcome.table_feed.value;
+    let v_f = outcome.motion.table_feed.value;
     let highest = inputs.highest_feed.value;
     eye.at(highest < f64::INFINITY, feed_name, most, v_f, highest);
     eye.at(
@@ -198,7 +204,7 @@ pub(crate) fn each(
         v_f,
         inputs.lowest_feed.value,
     );
-    let chip = outcome.max_chip.value;
+    let chip = outcome.motion.max_chip.value;
     eye.at(
         true,
         Name::SmallestChip,
@@ -208,7 +214,7 @@ pub(crate) fn each(
     );
     eye.at(true, Name::LargestChip, most, chip, inputs.feed_high.value);
     let wanted = inputs.mean_roughness.value;
-    let reached = outcome.mean_roughness.value;
+    let reached = outcome.finish.mean_roughness.value;
     eye.at(
         wanted < f64::INFINITY && !reached.is_nan(),
         Name::MeanRoughness,
@@ -216,8 +222,8 @@ pub(crate) fn each(
         reached,
         wanted,
     );
-    let (power, available_power) = (outcome.limit_power, outcome.available_power);
-    let (torque, available_torque) = (outcome.limit_torque, outcome.available_torque);
+    let (power, available_power) = (outcome.rotary.limit_power, outcome.rotary.available_power);
+    let (torque, available_torque) = (outcome.rotary.limit_torque, outcome.rotary.available_torque);
     let swapped = torque_first(inputs, candidate.speed);
     let pick = |a: f64, b: f64| if swapped { b } else { a };
     eye.see(Entry {
@@ -238,14 +244,14 @@ pub(crate) fn each(
         true,
         Name::Deflection,
         most,
-        outcome.deflection.value,
+        outcome.peak.deflection.value,
         inputs.deflection.value,
     );
     eye.at(
         true,
         Name::Clamping,
         most,
-        outcome.clamping_needed.value,
+        outcome.peak.clamping_needed.value,
         inputs.clamping_force.value,
     );
     eye.at(
@@ -263,7 +269,13 @@ pub(crate) fn each(
         inputs.axial_depth.value
     };
     let cap = practice::practice_depth::value(inputs.diameter, inputs.roughing_depth_ratio);
-    eye.at(!kinds.finishing, Name::RoughingDepth, most, depth, cap.value);
+    eye.at(
+        !kinds.finishing,
+        Name::RoughingDepth,
+        most,
+        depth,
+        cap.value,
+    );
     let climbs = side && kinds.direction == Direction::Climb && kinds.backlash;
     eye.at(
         climbs,
@@ -273,13 +285,7 @@ pub(crate) fn each(
         inputs.climb_depth.value,
     );
     let grip = practice::grip_for_height::value(inputs.part_height, inputs.smallest_grip);
-    eye.at(
-        true,
-        Name::Grip,
-        least,
-        inputs.grip_depth.value,
-        grip.value,
-    );
+    eye.at(true, Name::Grip, least, inputs.grip_depth.value, grip.value);
     let reach = practice::stick_out_cap::value(inputs.diameter, inputs.stick_out_ratio);
     eye.at(
         true,

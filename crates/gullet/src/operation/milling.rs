@@ -169,14 +169,21 @@ impl Milling {
     pub fn numbers(&self, pass: &Pass, lowering: Lowering) -> Result<CutNumbers> {
         self.check(pass)?;
         let (_, kinds, inputs) = self.prepare(pass);
-        settle(&mut NoRecord, &kinds, &inputs, &self.machine, lowering, None)
-            .ok()
-            .filter(|settled| {
-                lowering == Lowering::NotForLoads || settled.verdict.exceeded.value == 0.0
-            })
-            .map(|settled| CutNumbers::new(pass, &kinds, &inputs, &settled))
-            .filter(CutNumbers::is_sound)
-            // Something is wrong: with its words.
-            .map_or_else(|| self.cut(pass, lowering).map(|cut| cut.numbers()), Ok)
+        settle(
+            &mut NoRecord,
+            &kinds,
+            &inputs,
+            &self.machine,
+            lowering,
+            None,
+        )
+        .ok()
+        .filter(|settled| {
+            lowering == Lowering::NotForLoads || settled.verdict.exceeded.value == 0.0
+        })
+        .map(|settled| CutNumbers::new(pass, &kinds, &inputs, &settled))
+        .filter(CutNumbers::is_sound)
+        // Something is wrong: with its words.
+        .map_or_else(|| self.cut(pass, lowering).map(|cut| cut.numbers()), Ok)
     }
 }

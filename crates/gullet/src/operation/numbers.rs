@@ -28,32 +28,25 @@ impl Form {
     }
 }
 
-/// Unit power of the tables: how the second method is computed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub(crate) enum SecondMethod {
-    /// No unit power is known.
-    None,
-    /// A unit power for every chip thickness.
-    Flat,
-    /// A unit power at a known chip thickness.
-    AtChip,
-}
-
 /// What decides which formulas apply; the same for all rows of a block.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub(crate) struct Kinds {
     pub operation: Operation,
     pub direction: Direction,
     pub finishing: bool,
-    pub form: Form,
+    /// The cutter's form, a flag each: a choice between four is no work for vectors.
+    pub ball_nose: bool,
+    pub corner_radius: bool,
+    pub face_mill: bool,
     /// Whether the feed runs across the jaws.
     pub across_jaws: bool,
     pub by_hand: bool,
     /// Whether a climb cut can pull the table through its backlash.
     pub backlash: bool,
-    pub second_method: SecondMethod,
-    /// Whether the unit power was measured at a motor.
-    pub at_motor: bool,
+    /// Whether a unit power is known, whether with its chip thickness, whether measured at a motor.
+    pub unit_power: bool,
+    pub unit_power_at_chip: bool,
+    pub unit_power_at_motor: bool,
 }
 
 lanes! {
@@ -252,8 +245,8 @@ lanes! {
 }
 
 lanes! {
-    /// What follows from speed and feed.
-    Outcome, OutcomeBlock {
+    /// What follows from speed and feed: motion, chips, and power with the material's own pair.
+    Motion, MotionBlock {
         cutting_speed: Velocity,
         feed_per_rev: Length,
         table_feed: Velocity,
@@ -267,19 +260,46 @@ lanes! {
         mean_force: Force,
         /// NaN where no unit power is known.
         unit_power_power: Power,
+    }
+}
+
+lanes! {
+    /// The loads that limits are checked with: power and torque.
+    Rotary, RotaryBlock {
         limit_power: Power,
         limit_torque: Torque,
-        peak_tangential_force: Force,
-        peak_force: Force,
-        axial_force: Force,
-        deflection: Length,
-        clamping_needed: Force,
         available_power: Power,
         available_torque: Torque,
+    }
+}
+
+lanes! {
+    /// Peak forces with what bends and loosens under them.
+    Peak, PeakBlock {
+        tangential: Force,
+        in_plane: Force,
+        axial: Force,
+        deflection: Length,
+        clamping_needed: Force,
+    }
+}
+
+lanes! {
+    /// What the pass leaves and takes.
+    Finish, FinishBlock {
         /// NaN where no model applies.
         mean_roughness: Length,
         time: Time,
     }
+}
+
+/// What follows from speed and feed.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Outcome {
+    pub motion: Motion,
+    pub rotary: Rotary,
+    pub peak: Peak,
+    pub finish: Finish,
 }
 
 /// A value that may be missing.

@@ -1,6 +1,8 @@
 //! What a cut says in words: warnings, adjustments, errors, values with their sources.
 
-use super::cut::{Adjustment, Chain, Cut, Datum, Limit, Warning, WarningCode, WorkedStep, support_text};
+use super::cut::{
+    Adjustment, Chain, Cut, Datum, Limit, Warning, WarningCode, WorkedStep, support_text,
+};
 use super::cut_numbers::{consequences, settings, spread};
 use super::inputs::{Grounds, Tables, clamping_force, no_data, stated};
 use super::ledger;
@@ -196,7 +198,7 @@ impl Report<'_> {
             assume(stated(unit_power));
         }
         if self.tables.unit_power.is_some() {
-            let ratio = (outcome.unit_power_power / outcome.cutting_power).value;
+            let ratio = (outcome.motion.unit_power_power / outcome.motion.cutting_power).value;
             if !(LEAST_RATIO..=MOST_RATIO).contains(&ratio) {
                 warnings.push(Warning {
                     code: WarningCode::SourcesDisagree,
@@ -206,13 +208,13 @@ impl Report<'_> {
                 });
             }
         }
-        if self.pass.mean_roughness.is_some() && outcome.mean_roughness.value.is_nan() {
+        if self.pass.mean_roughness.is_some() && outcome.finish.mean_roughness.value.is_nan() {
             warnings.push(Warning {
                 code: WarningCode::OutsideValidity,
                 text: "no model for the roughness of a floor under a sharp corner, or at a feed per revolution above twice the corner radius: the roughness asked for is not checked".to_owned(),
             });
         }
-        let h = outcome.mean_chip.value;
+        let h = outcome.motion.mean_chip.value;
         if !(THINNEST_CHIP..=THICKEST_CHIP).contains(&h) {
             warnings.push(Warning {
                 code: WarningCode::OutsideValidity,
@@ -331,7 +333,10 @@ fn adjustments(settled: &Settled) -> Vec<Adjustment> {
     }
     if candidate.speed.value < settled.first.value {
         adjustments.push(Adjustment {
-            limit: settled.held_before_snap.unwrap_or(LimitName::SmallestChip).name(),
+            limit: settled
+                .held_before_snap
+                .unwrap_or(LimitName::SmallestChip)
+                .name(),
             setting: "spindle_speed",
             kind: Kind::RotationalSpeed,
             from: settled.first.value,

@@ -27,7 +27,7 @@ pub(crate) fn pace(
     outcome: &Outcome,
 ) -> Pace {
     let handwheel_rate = if kinds.by_hand {
-        rotation::handwheel_rate::step(log, outcome.table_feed, inputs.travel_per_turn)
+        rotation::handwheel_rate::step(log, outcome.motion.table_feed, inputs.travel_per_turn)
     } else {
         si(f64::NAN)
     };
@@ -35,8 +35,8 @@ pub(crate) fn pace(
     let ten_mm: Length = si(0.01);
     Pace {
         handwheel_rate,
-        time_per_inch: time::cutting_time::value(inch, outcome.table_feed),
-        time_per_10_mm: time::cutting_time::value(ten_mm, outcome.table_feed),
+        time_per_inch: time::cutting_time::value(inch, outcome.motion.table_feed),
+        time_per_10_mm: time::cutting_time::value(ten_mm, outcome.motion.table_feed),
     }
 }
 
@@ -62,25 +62,37 @@ pub(crate) fn ends(
     outcome: &Outcome,
 ) -> Ends {
     let [a, b, c, _] = inputs.pairs();
-    let k_a = k_c(&mut NoRecord, a, outcome.mean_chip, one());
-    let k_b = k_c(&mut NoRecord, b, outcome.mean_chip, one());
-    let k_c = k_c(&mut NoRecord, c, outcome.mean_chip, one());
+    let k_a = k_c(&mut NoRecord, a, outcome.motion.mean_chip, one());
+    let k_b = k_c(&mut NoRecord, b, outcome.motion.mean_chip, one());
+    let k_c = k_c(&mut NoRecord, c, outcome.motion.mean_chip, one());
     let power_low = power_with(outcome, min(min(k_a, k_b), k_c));
     let power_high = power_with(outcome, max(max(k_a, k_b), k_c));
     Ends {
-        force_low: force::tangential_force::value(power_low, outcome.cutting_speed),
-        force_high: force::tangential_force::value(power_high, outcome.cutting_speed),
+        force_low: force::tangential_force::value(power_low, outcome.motion.cutting_speed),
+        force_high: force::tangential_force::value(power_high, outcome.motion.cutting_speed),
         power_low,
         power_high,
-        time_low: time_at(inputs, engaged, geometry, inputs.speed_high, inputs.feed_high),
-        time_start: time_at(inputs, engaged, geometry, inputs.speed_start, inputs.feed_start),
+        time_low: time_at(
+            inputs,
+            engaged,
+            geometry,
+            inputs.speed_high,
+            inputs.feed_high,
+        ),
+        time_start: time_at(
+            inputs,
+            engaged,
+            geometry,
+            inputs.speed_start,
+            inputs.feed_start,
+        ),
         time_high: time_at(inputs, engaged, geometry, inputs.speed_low, inputs.feed_low),
     }
 }
 
 #[inline(always)]
 fn power_with(outcome: &Outcome, k: Pressure) -> Power {
-    power::cutting_power::value(outcome.removal_rate, k)
+    power::cutting_power::value(outcome.motion.removal_rate, k)
 }
 
 /// Time of the pass at a cutting speed and a feed per tooth.
@@ -110,7 +122,7 @@ pub(crate) fn sound(
     verdict: &Verdict,
 ) -> bool {
     let above = |x: f64| x > f64::MIN_POSITIVE && x < f64::INFINITY;
-    let from = |x: f64| x >= 0.0 && x < f64::INFINITY;
+    let from = |x: f64| (0.0..f64::INFINITY).contains(&x);
     above(engaged.effective_diameter.value)
         & above(engaged.radial_depth.value)
         & from(geometry.entry_angle.value)
@@ -122,29 +134,29 @@ pub(crate) fn sound(
         & above(candidate.speed.value)
         & above(candidate.feed.value)
         & above(candidate.wanted.value)
-        & above(outcome.cutting_speed.value)
-        & above(outcome.feed_per_rev.value)
-        & above(outcome.table_feed.value)
-        & above(outcome.max_chip.value)
-        & above(outcome.mean_chip.value)
-        & above(outcome.removal_rate.value)
-        & above(outcome.specific_cutting_force.value)
-        & above(outcome.cutting_power.value)
-        & above(outcome.motor_power.value)
-        & above(outcome.torque.value)
-        & above(outcome.mean_force.value)
-        & !(outcome.unit_power_power.value == f64::INFINITY)
-        & above(outcome.limit_power.value)
-        & above(outcome.limit_torque.value)
-        & above(outcome.peak_tangential_force.value)
-        & above(outcome.peak_force.value)
-        & from(outcome.axial_force.value)
-        & from(outcome.deflection.value)
-        & above(outcome.clamping_needed.value)
-        & above(outcome.available_power.value)
-        & above(outcome.available_torque.value)
-        & !(outcome.mean_roughness.value == f64::INFINITY)
-        & above(outcome.time.value)
+        & above(outcome.motion.cutting_speed.value)
+        & above(outcome.motion.feed_per_rev.value)
+        & above(outcome.motion.table_feed.value)
+        & above(outcome.motion.max_chip.value)
+        & above(outcome.motion.mean_chip.value)
+        & above(outcome.motion.removal_rate.value)
+        & above(outcome.motion.specific_cutting_force.value)
+        & above(outcome.motion.cutting_power.value)
+        & above(outcome.motion.motor_power.value)
+        & above(outcome.motion.torque.value)
+        & above(outcome.motion.mean_force.value)
+        & !(outcome.motion.unit_power_power.value == f64::INFINITY)
+        & above(outcome.rotary.limit_power.value)
+        & above(outcome.rotary.limit_torque.value)
+        & above(outcome.peak.tangential.value)
+        & above(outcome.peak.in_plane.value)
+        & from(outcome.peak.axial.value)
+        & from(outcome.peak.deflection.value)
+        & above(outcome.peak.clamping_needed.value)
+        & above(outcome.rotary.available_power.value)
+        & above(outcome.rotary.available_torque.value)
+        & !(outcome.finish.mean_roughness.value == f64::INFINITY)
+        & above(outcome.finish.time.value)
         & !(pace.handwheel_rate.value == f64::INFINITY)
         & from(pace.time_per_inch.value)
         & from(pace.time_per_10_mm.value)
@@ -171,17 +183,17 @@ pub(crate) fn doubts(
 ) -> Ratio {
     let bit = |holds: bool, code: u32| if holds { f64::from(1 << code) } else { 0.0 };
     let reach = min(inputs.cutter_speed, inputs.highest_speed);
-    let machine = reached.below_lowest
-        | (speeds.wanted.value > reach.value * (1.0 + 1e-9))
-        | snapped;
+    let machine =
+        reached.below_lowest | (speeds.wanted.value > reach.value * (1.0 + 1e-9)) | snapped;
     let lowered = reached.worn_slower
         | (candidate.speed.value < reached.first)
         | (candidate.feed.value < candidate.wanted.value * (1.0 - 1e-9));
-    let ratio = outcome.unit_power_power.value / outcome.cutting_power.value;
-    let disagree = ratio < LEAST_RATIO || ratio > MOST_RATIO;
-    let unchecked =
-        (inputs.mean_roughness.value < f64::INFINITY) & outcome.mean_roughness.value.is_nan();
-    let h = outcome.mean_chip.value;
+    let ratio = outcome.motion.unit_power_power.value / outcome.motion.cutting_power.value;
+    // Not a number where no unit power is known: then nothing disagrees.
+    let disagree = !(LEAST_RATIO..=MOST_RATIO).contains(&ratio) & !ratio.is_nan();
+    let unchecked = (inputs.mean_roughness.value < f64::INFINITY)
+        & outcome.finish.mean_roughness.value.is_nan();
+    let h = outcome.motion.mean_chip.value;
     let outside = unchecked | !(THINNEST_CHIP..=THICKEST_CHIP).contains(&h);
     let assumed = select(inputs.assumed.value > 0.0, number(2.0), number(0.0)).value;
     si(assumed + bit(outside, 2) + bit(disagree, 3) + bit(machine, 4) + bit(lowered, 5))

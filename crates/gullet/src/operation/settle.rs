@@ -93,6 +93,7 @@ pub(crate) struct Settled {
 }
 
 /// Lowers feed and speed until every limit that they relieve holds.
+#[allow(clippy::result_large_err)]
 pub(crate) fn settle(
     log: &mut impl Log,
     kinds: &Kinds,
@@ -105,9 +106,7 @@ pub(crate) fn settle(
     let speeds = speed_feed::wanted_speed(log, inputs, &engaged, tables);
     let real = machine.speed_at_or_below(speeds.bound);
     let fast = machine.speed_at_or_below(speeds.capped);
-    if real.is_none()
-        && inputs.lowest_speed.value > inputs.cutter_speed.value * (1.0 + 1e-9)
-    {
+    if real.is_none() && inputs.lowest_speed.value > inputs.cutter_speed.value * (1.0 + 1e-9) {
         return Err(Stop::CutterSpeed);
     }
     let first = real.unwrap_or(inputs.lowest_speed);
@@ -181,8 +180,7 @@ pub(crate) fn settle(
     let snapped = steps_down(at_machine, wanted);
     let held_before_snap = candidate.holder();
     if snapped {
-        let feed =
-            rotation::feed_per_tooth::step(log, at_machine, inputs.teeth, candidate.speed);
+        let feed = rotation::feed_per_tooth::step(log, at_machine, inputs.teeth, candidate.speed);
         candidate = snap(candidate, feed);
         log.choose(Kind::Velocity, at_machine.value, || {
             "table feed the machine has at or below that".to_owned()

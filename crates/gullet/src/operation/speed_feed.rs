@@ -227,14 +227,8 @@ fn hold_for_law(
     let k = chain::k_c(silent, law.pair, wanted.mean, inputs.wear_factor);
     let (power, torque) = chain::rotary_load(silent, k, wanted.removal_rate, wanted.speed);
     let peak = chain::peak_load(silent, kinds, inputs, geometry, law, wanted.largest);
-    let of_power = (
-        LimitName::Power.lane(),
-        power.value / wanted.power.value,
-    );
-    let of_torque = (
-        LimitName::Torque.lane(),
-        torque.value / wanted.torque.value,
-    );
+    let of_power = (LimitName::Power.lane(), power.value / wanted.power.value);
+    let of_torque = (LimitName::Torque.lane(), torque.value / wanted.torque.value);
     let bent = peak.deflection.value / inputs.deflection.value;
     let clamped = peak.clamping_needed.value / inputs.clamping_force.value;
     let first = pick(wanted.swapped, of_torque, of_power);

@@ -159,7 +159,10 @@ impl Unit {
     /// ```
     pub fn suffix(&self) -> String {
         let symbol = self.symbol.replace('%', "percent").replace('/', "_per_");
-        symbol.replace('.', "_").to_ascii_lowercase()
+        symbol
+            .replace('.', "_")
+            .replace(['(', ')'], "")
+            .to_ascii_lowercase()
     }
 
     /// Every spelling, the symbol first.

@@ -102,7 +102,12 @@ impl MillingStudy<'_> {
     /// The group of a key; made at its first use.
     pub(super) fn group(&self, key: &Key) -> Arc<Made> {
         let known = |groups: &HashMap<Key, Arc<Made>>| groups.get(key).cloned();
-        let lock = || self.groups.made.lock().unwrap_or_else(PoisonError::into_inner);
+        let lock = || {
+            self.groups
+                .made
+                .lock()
+                .unwrap_or_else(PoisonError::into_inner)
+        };
         if let Some(made) = known(&lock()) {
             return made;
         }
@@ -151,7 +156,12 @@ impl MillingStudy<'_> {
     /// The tables for a material under a tool; looked up at their first use.
     fn grounds(&self, material: u32, base: &Base, process: Process) -> Arc<Grounds> {
         let key = (material, base.cutter.material, process);
-        let lock = || self.groups.grounds.lock().unwrap_or_else(PoisonError::into_inner);
+        let lock = || {
+            self.groups
+                .grounds
+                .lock()
+                .unwrap_or_else(PoisonError::into_inner)
+        };
         if let Some(grounds) = lock().get(&key) {
             return grounds.clone();
         }

@@ -2,21 +2,20 @@
 
 use super::dispatch::{Execution, Work};
 use super::group::{Group, Key, Keys, Made};
-use super::lanes::{Block, Lanes};
+use super::lanes::Block;
 use super::milling::MillingStudy;
 use super::results::Results;
 use super::rows::{Input, Rows};
+use super::stages;
 use crate::error::Code;
-use crate::formula::{Column, NoRecord, rotation};
-use crate::model::{Drive, Feed, Machine};
+use crate::formula::{Column, NoRecord};
 use crate::operation::inputs::{fill_asked_speed, fill_feed};
 use crate::operation::lanes::LANES;
-use crate::operation::limits::{self, LimitName};
-use crate::operation::numbers::{Form, Inputs, Kinds};
-use crate::operation::results::{self, Reached};
-use crate::operation::settle::{self, Settled, Stop, settle};
-use crate::operation::{Lowering, Operation, chain, speed_feed};
-use crate::quantity::si;
+use crate::operation::limits::LimitName;
+use crate::operation::numbers::{Inputs, Kinds};
+use crate::operation::results;
+use crate::operation::settle::{Settled, Stop, settle};
+use crate::operation::{Lowering, Operation};
 use std::sync::Arc;
 
 /// Rows that one thread takes at a time.
@@ -70,14 +69,16 @@ fn pieces(results: &mut Results, chunk: usize) -> impl Iterator<Item = Piece<'_>
         .zip(results.held_by.chunks_mut(chunk))
         .zip(results.warnings.chunks_mut(chunk))
         .enumerate()
-        .map(move |(index, (((status, binding), held_by), warnings))| Piece {
-            start: index * chunk,
-            columns: columns.iter_mut().filter_map(Iterator::next).collect(),
-            status,
-            binding,
-            held_by,
-            warnings,
-        })
+        .map(
+            move |(index, (((status, binding), held_by), warnings))| Piece {
+                start: index * chunk,
+                columns: columns.iter_mut().filter_map(Iterator::next).collect(),
+                status,
+                binding,
+                held_by,
+                warnings,
+            },
+        )
 }
 
 /// A run of rows that one thread computes.
@@ -95,6 +96,10 @@ impl Work for Chunk<'_> {
     #[inline(always)]
     fn run(mut self) {
         let mut block = Block::new();
+        let missing: Vec<usize> = (0..self.out.status.len())
+            .filter(|place| self.is_missing(*place))
+            .collect();
+        self.refuse(&missing, Code::Missing);
         for (made, places) in self.groups() {
             let group = match &*made {
                 Ok(group) => group,
@@ -106,7 +111,7 @@ impl Work for Chunk<'_> {
             block.inputs.fill(&group.template);
             for lanes in places.chunks(LANES) {
                 self.gather(group, lanes, &mut block);
-                compute(group, &mut block, lanes.len());
+                stages::compute(group, &mut block, lanes.len());
                 self.mend(group, lanes.len(), &mut block);
                 self.scatter(lanes, &block);
             }
@@ -115,16 +120,20 @@ impl Work for Chunk<'_> {
 }
 
 impl Chunk<'_> {
+    /// Whether something that a row needs is missing.
+    fn is_missing(&self, place: usize) -> bool {
+        self.rows
+            .missing
+            .and_then(|missing| missing.get(self.out.start + place))
+            .copied()
+            .unwrap_or_default()
+    }
+
     /// The rows of the chunk by what they choose, as places in the chunk.
     fn groups(&self) -> Vec<(Arc<Made>, Vec<usize>)> {
         let count = self.out.status.len();
         let start = self.out.start;
-        let needed = |place: &usize| {
-            !self
-                .rows
-                .missing
-                .is_some_and(|missing| missing.get(start + place).copied().unwrap_or_default())
-        };
+        let needed = |place: &usize| !self.is_missing(*place);
         if self.keys.uniform() {
             let made = self.study.group(&self.keys.of(start));
             return vec![(made, (0..count).filter(needed).collect())];
@@ -155,6 +164,11 @@ impl Chunk<'_> {
             if let Some(status) = self.out.status.get_mut(*place) {
                 *status = code.number();
             }
+            for column in &mut self.out.columns {
+                if let Some(slot) = column.get_mut(*place) {
+                    *slot = f64::NAN;
+                }
+            }
         }
     }
 
@@ -167,25 +181,34 @@ impl Chunk<'_> {
                 Column::Constant(value) => *lanes = [input.held(*value); LANES],
                 Column::Values(values) => {
                     let start = self.out.start;
-                    for (lane, place) in lanes.iter_mut().zip(places) {
-                        let value = values.get(start + place).copied().unwrap_or(f64::NAN);
-                        *lane = input.held(value);
+                    let run = run_of(places).and_then(|run| values.get(start..)?.get(run));
+                    if let Some(run) = run {
+                        for (lane, value) in lanes.iter_mut().zip(run) {
+                            *lane = input.held(*value);
+                        }
+                    } else {
+                        for (lane, place) in lanes.iter_mut().zip(places) {
+                            let value = values.get(start + place).copied().unwrap_or(f64::NAN);
+                            *lane = input.held(value);
+                        }
                     }
                 }
             }
             sized |= matches!(
                 input,
-                Input::CutterDiameter | Input::AxialDepth | Input::FeedPerTooth | Input::SpindleSpeed
+                Input::CutterDiameter
+                    | Input::AxialDepth
+                    | Input::FeedPerTooth
+                    | Input::SpindleSpeed
             );
         }
         let inputs = &mut block.inputs;
-        match group.kinds.form {
-            Form::Square => inputs.corner_radius = [0.0; LANES],
-            Form::BallNose => inputs.corner_radius = inputs.diameter.map(|d| d / 2.0),
-            Form::FaceMill => inputs.corner_radius = [0.0; LANES],
-            Form::CornerRadius => {}
+        if group.kinds.ball_nose {
+            inputs.corner_radius = inputs.diameter.map(|d| d / 2.0);
+        } else if !group.kinds.corner_radius {
+            inputs.corner_radius = [0.0; LANES];
         }
-        if group.kinds.form != Form::FaceMill {
+        if !group.kinds.face_mill {
             inputs.cutting_edge_angle = [core::f64::consts::FRAC_PI_2; LANES];
         }
         if group.kinds.operation == Operation::Slotting {
@@ -212,33 +235,48 @@ impl Chunk<'_> {
     fn mend(&self, group: &Group, count: usize, block: &mut Block) {
         for lane in 0..count {
             if block.careful[lane] == 0.0 {
+                // A limit that stays exceeded is an error.
+                let exceeded = block.verdict.exceeded[lane];
+                if exceeded > 0.0 {
+                    block.refuse(lane, Code::LimitExceeded, exceeded);
+                }
                 continue;
             }
             let inputs = block.inputs.get(lane);
             match self.study.row(group, &inputs) {
                 Ok(settled) => block.put(lane, &group.kinds, &inputs, &settled),
                 Err((code, limit)) => {
-                    block.status[lane] = code.number();
-                    block.verdict.binding[lane] = limit.map_or(0.0, LimitName::lane);
-                    block.candidate.held_by[lane] = 0.0;
-                    block.doubts[lane] = 0.0;
+                    block.refuse(lane, code, limit.map_or(0.0, LimitName::lane));
                 }
             }
         }
     }
 
     fn scatter(&mut self, places: &[usize], block: &Block) {
-        for (column, place) in self.out.columns.iter_mut().zip(self.wanted) {
-            let Some(lanes) = block.result(*place) else {
+        let run = run_of(places);
+        let results = block.results();
+        for (column, result) in self.out.columns.iter_mut().zip(self.wanted) {
+            let Some(lanes) = results.get(*result) else {
                 continue;
             };
-            for (lane, place) in places.iter().enumerate() {
-                if let Some(slot) = column.get_mut(*place) {
-                    *slot = if block.status[lane] == 0 {
-                        lanes[lane]
-                    } else {
-                        f64::NAN
-                    };
+            if let Some(slots) = run.clone().and_then(|run| column.get_mut(run)) {
+                for (slot, value) in slots.iter_mut().zip(lanes.iter()) {
+                    *slot = *value;
+                }
+            } else {
+                for (place, value) in places.iter().zip(lanes.iter()) {
+                    if let Some(slot) = column.get_mut(*place) {
+                        *slot = *value;
+                    }
+                }
+            }
+        }
+        for (lane, place) in places.iter().enumerate() {
+            if block.status[lane] != 0 {
+                for column in &mut self.out.columns {
+                    if let Some(slot) = column.get_mut(*place) {
+                        *slot = f64::NAN;
+                    }
                 }
             }
         }
@@ -257,6 +295,12 @@ impl Chunk<'_> {
             }
         }
     }
+}
+
+/// The places as a range, where they follow one another.
+fn run_of(places: &[usize]) -> Option<std::ops::Range<usize>> {
+    let (first, last) = (*places.first()?, *places.last()?);
+    (last - first + 1 == places.len()).then_some(first..last + 1)
 }
 
 impl MillingStudy<'_> {
@@ -319,6 +363,14 @@ impl MillingStudy<'_> {
 }
 
 impl Block {
+    /// The row is an error, that rests on a limit or on none.
+    fn refuse(&mut self, lane: usize, code: Code, limit: f64) {
+        self.status[lane] = code.number();
+        self.verdict.binding[lane] = limit;
+        self.candidate.held_by[lane] = 0.0;
+        self.doubts[lane] = 0.0;
+    }
+
     /// What the scalar call gave for one lane.
     fn put(&mut self, lane: usize, kinds: &Kinds, inputs: &Inputs, settled: &Settled) {
         let Settled {
@@ -333,7 +385,10 @@ impl Block {
         self.speeds.set(lane, *speeds);
         self.geometry.set(lane, *geometry);
         self.candidate.set(lane, *candidate);
-        self.outcome.set(lane, *outcome);
+        self.motion.set(lane, outcome.motion);
+        self.rotary.set(lane, outcome.rotary);
+        self.peak.set(lane, outcome.peak);
+        self.finish.set(lane, outcome.finish);
         self.pace
             .set(lane, results::pace(&mut NoRecord, kinds, inputs, outcome));
         self.ends
@@ -349,248 +404,5 @@ impl Block {
         )
         .value;
         self.status[lane] = 0;
-    }
-}
-
-/// The lanes of a block, each operation compiled on its own.
-#[inline(always)]
-fn compute(group: &Group, block: &mut Block, count: usize) {
-    let Some(machine) = group.base.machines.first() else {
-        block.careful = [1.0; LANES];
-        return;
-    };
-    let kinds = |operation| Kinds {
-        operation,
-        ..group.kinds
-    };
-    match group.kinds.operation {
-        Operation::SideMilling => {
-            stages(&kinds(Operation::SideMilling), machine, block, count);
-        }
-        Operation::Slotting => stages(&kinds(Operation::Slotting), machine, block, count),
-        Operation::FaceMilling => stages(&kinds(Operation::FaceMilling), machine, block, count),
-    }
-}
-
-#[inline(always)]
-fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let engaged = chain::engage(&mut NoRecord, kinds, &inputs);
-        block.engaged.set(lane, engaged);
-        block.speeds.set(
-            lane,
-            speed_feed::wanted_speed(&mut NoRecord, &inputs, &engaged, None),
-        );
-        block.careful[lane] = flag(!super::screen::clean(kinds, &inputs));
-    }
-    speeds_at_or_below(machine, &block.speeds.bound, &mut block.real);
-    speeds_at_or_below(machine, &block.speeds.capped, &mut block.fast);
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let engaged = block.engaged.get(lane);
-        block.geometry.set(
-            lane,
-            chain::geometry(&mut NoRecord, kinds, &inputs, &engaged),
-        );
-    }
-    for lane in 0..LANES {
-        let real = block.real[lane];
-        block.careful[lane] += flag(real.is_nan());
-        block.candidate.speed[lane] = real;
-    }
-    feeds(kinds, machine, block);
-    while slow_down(machine, block, count) {
-        feeds(kinds, machine, block);
-    }
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let engaged = block.engaged.get(lane);
-        let geometry = block.geometry.get(lane);
-        let candidate = block.candidate.get(lane);
-        let outcome = chain::outcome(
-            &mut NoRecord,
-            kinds,
-            &inputs,
-            &engaged,
-            &geometry,
-            candidate.speed,
-            candidate.feed,
-        );
-        block.outcome.set(lane, outcome);
-    }
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let engaged = block.engaged.get(lane);
-        let geometry = block.geometry.get(lane);
-        let outcome = block.outcome.get(lane);
-        block.pace.set(
-            lane,
-            results::pace(&mut NoRecord, kinds, &inputs, &outcome),
-        );
-        block
-            .ends
-            .set(lane, results::ends(&inputs, &engaged, &geometry, &outcome));
-    }
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let candidate = block.candidate.get(lane);
-        let outcome = block.outcome.get(lane);
-        let verdict = limits::judge(kinds, &inputs, &candidate, &outcome);
-        block.verdict.set(lane, verdict);
-        let speeds = block.speeds.get(lane);
-        let reached = Reached {
-            below_lowest: false,
-            worn_slower: block.real[lane] < block.fast[lane],
-            first: block.real[lane],
-        };
-        let wanted: f64 = block.wanted_feed[lane];
-        let snapped = settle::steps_down(si(block.machine_feed[lane]), si(wanted));
-        block.doubts[lane] =
-            results::doubts(&inputs, &speeds, reached, &candidate, snapped, &outcome).value;
-    }
-    for lane in 0..LANES {
-        let verdict = block.verdict.get(lane);
-        let sound = results::sound(
-            &block.engaged.get(lane),
-            &block.geometry.get(lane),
-            &block.candidate.get(lane),
-            &block.outcome.get(lane),
-            &block.pace.get(lane),
-            &block.ends.get(lane),
-            &verdict,
-        );
-        // A limit that stays exceeded is an error: the scalar call says which.
-        block.careful[lane] += flag(!sound | (verdict.exceeded.value > 0.0));
-    }
-}
-
-#[inline(always)]
-fn flag(holds: bool) -> f64 {
-    if holds { 1.0 } else { 0.0 }
-}
-
-/// The feed at the speed of each lane, and the machine's at or below it.
-#[inline(always)]
-fn feeds(kinds: &Kinds, machine: &Machine, block: &mut Block) {
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let engaged = block.engaged.get(lane);
-        let geometry = block.geometry.get(lane);
-        let candidate = speed_feed::feed(
-            &mut NoRecord,
-            kinds,
-            &inputs,
-            &engaged,
-            &geometry,
-            si(block.candidate.speed[lane]),
-            Lowering::Allowed,
-            None,
-        );
-        block.unsnapped.set(lane, candidate);
-        block.wanted_feed[lane] =
-            rotation::table_feed::value(candidate.feed, inputs.teeth, candidate.speed).value;
-    }
-    feeds_at_or_below(machine, &block.wanted_feed, &mut block.machine_feed);
-    for lane in 0..LANES {
-        let candidate = block.unsnapped.get(lane);
-        let teeth = si(block.inputs.teeth[lane]);
-        let real = block.machine_feed[lane];
-        let snapped = settle::steps_down(si(real), si(block.wanted_feed[lane]));
-        let feed = rotation::feed_per_tooth::value(si(real), teeth, candidate.speed);
-        let at_step = settle::snap(candidate, feed);
-        block.candidate.wanted[lane] = candidate.wanted.value;
-        block.candidate.feed[lane] = if snapped {
-            at_step.feed.value
-        } else {
-            candidate.feed.value
-        };
-        block.candidate.held_by[lane] = if snapped {
-            at_step.held_by.value
-        } else {
-            candidate.held_by.value
-        };
-        block.careful[lane] += flag(real.is_nan());
-    }
-}
-
-/// Gives lanes whose chip would be too thin the next lower speed; whether there were any. Lanes that
-/// no lower speed helps are left to the scalar call.
-fn slow_down(machine: &Machine, block: &mut Block, count: usize) -> bool {
-    let mut any = false;
-    for lane in 0..count {
-        if block.careful[lane] != 0.0 {
-            continue;
-        }
-        let geometry = block.geometry.get(lane);
-        let smallest = speed_feed::feed_for_chip(&geometry, si(block.inputs.smallest_chip[lane]));
-        let real = si(block.candidate.feed[lane]);
-        if !settle::too_thin(real, smallest) {
-            continue;
-        }
-        let candidate = block.unsnapped.get(lane);
-        match settle::slower(machine, &candidate, real, smallest) {
-            Some(slower) => {
-                block.candidate.speed[lane] = slower.value;
-                any = true;
-            }
-            None => block.careful[lane] = 1.0,
-        }
-    }
-    any
-}
-
-/// The highest speed of the machine at or below each, as [`Machine::speed_at_or_below`]; NaN for none.
-#[inline(always)]
-fn speeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
-    match &machine.drive {
-        Drive::Continuous { lowest, highest } => {
-            within(lowest.value, highest.value, wanted, found);
-        }
-        Drive::Stepped(steps) => {
-            *found = [f64::NAN; LANES];
-            for step in steps {
-                step_up(step.value, wanted, found);
-            }
-        }
-    }
-}
-
-/// The highest feed of the machine at or below each, as [`Machine::feed_at_or_below`]; NaN for none.
-#[inline(always)]
-fn feeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
-    match &machine.feed {
-        Feed::Continuous { lowest, highest } => {
-            within(lowest.value, highest.value, wanted, found);
-        }
-        Feed::Stepped(steps) => {
-            *found = [f64::NAN; LANES];
-            for step in steps {
-                step_up(step.value, wanted, found);
-            }
-        }
-        Feed::Hand => *found = *wanted,
-    }
-}
-
-#[inline(always)]
-fn within(lowest: f64, highest: f64, wanted: &Lanes, found: &mut Lanes) {
-    for lane in 0..LANES {
-        let reach = wanted[lane] * (1.0 + 1e-9);
-        let below = if wanted[lane] < highest {
-            wanted[lane]
-        } else {
-            highest
-        };
-        let inside = if below > lowest { below } else { lowest };
-        found[lane] = if lowest <= reach { inside } else { f64::NAN };
-    }
-}
-
-#[inline(always)]
-fn step_up(step: f64, wanted: &Lanes, found: &mut Lanes) {
-    for lane in 0..LANES {
-        let reach = wanted[lane] * (1.0 + 1e-9);
-        found[lane] = if step <= reach { step } else { found[lane] };
     }
 }

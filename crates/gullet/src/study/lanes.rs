@@ -4,7 +4,8 @@ use super::rows::{Input, NONE};
 use crate::operation::lanes::LANES;
 use crate::operation::limits::VerdictBlock;
 use crate::operation::numbers::{
-    CandidateBlock, EngagementBlock, GeometryBlock, InputsBlock, OutcomeBlock, SpeedsBlock,
+    CandidateBlock, EngagementBlock, FinishBlock, GeometryBlock, InputsBlock, MotionBlock,
+    PeakBlock, RotaryBlock, SpeedsBlock,
 };
 use crate::operation::results::{EndsBlock, PaceBlock};
 
@@ -26,7 +27,10 @@ pub(super) struct Block {
     /// The table feed wanted, and the machine's at or below it; NaN below its lowest.
     pub wanted_feed: Lanes,
     pub machine_feed: Lanes,
-    pub outcome: OutcomeBlock,
+    pub motion: MotionBlock,
+    pub rotary: RotaryBlock,
+    pub peak: PeakBlock,
+    pub finish: FinishBlock,
     pub pace: PaceBlock,
     pub ends: EndsBlock,
     pub verdict: VerdictBlock,
@@ -51,7 +55,10 @@ impl Block {
             candidate: CandidateBlock::every(0.0),
             wanted_feed: zeros,
             machine_feed: zeros,
-            outcome: OutcomeBlock::every(0.0),
+            motion: MotionBlock::every(0.0),
+            rotary: RotaryBlock::every(0.0),
+            peak: PeakBlock::every(0.0),
+            finish: FinishBlock::every(0.0),
             pace: PaceBlock::every(0.0),
             ends: EndsBlock::every(0.0),
             verdict: VerdictBlock::every(0.0),
@@ -61,45 +68,46 @@ impl Block {
         })
     }
 
-    /// The lanes of a result, by its place in the list of all.
-    pub(super) fn result(&self, place: usize) -> Option<&Lanes> {
-        let (o, g, i) = (&self.outcome, &self.geometry, &self.inputs);
-        let lanes: [&Lanes; RESULTS] = [
+    /// The lanes of every result, in the order of the list of all.
+    pub(super) fn results(&self) -> [&Lanes; RESULTS] {
+        let (m, r, p) = (&self.motion, &self.rotary, &self.peak);
+        let (g, i) = (&self.geometry, &self.inputs);
+        [
             &self.speeds.wanted,
             &self.candidate.speed,
-            &o.cutting_speed,
-            &o.max_chip,
+            &m.cutting_speed,
+            &m.max_chip,
             &self.candidate.feed,
-            &o.feed_per_rev,
-            &o.table_feed,
+            &m.feed_per_rev,
+            &m.table_feed,
             &self.pace.handwheel_rate,
             &self.pace.time_per_inch,
             &self.pace.time_per_10_mm,
             &self.engaged.effective_diameter,
             &g.entry_angle,
             &g.exit_angle,
-            &o.max_chip,
-            &o.mean_chip,
-            &o.removal_rate,
-            &o.specific_cutting_force,
-            &o.cutting_power,
-            &o.motor_power,
-            &o.torque,
-            &o.mean_force,
-            &o.unit_power_power,
-            &o.limit_power,
-            &o.limit_torque,
-            &o.peak_tangential_force,
-            &o.peak_force,
-            &o.axial_force,
-            &o.deflection,
-            &o.clamping_needed,
+            &m.max_chip,
+            &m.mean_chip,
+            &m.removal_rate,
+            &m.specific_cutting_force,
+            &m.cutting_power,
+            &m.motor_power,
+            &m.torque,
+            &m.mean_force,
+            &m.unit_power_power,
+            &r.limit_power,
+            &r.limit_torque,
+            &p.tangential,
+            &p.in_plane,
+            &p.axial,
+            &p.deflection,
+            &p.clamping_needed,
             &i.clamping_force,
-            &o.available_power,
-            &o.available_torque,
-            &o.mean_roughness,
+            &r.available_power,
+            &r.available_torque,
+            &self.finish.mean_roughness,
             &g.travel,
-            &o.time,
+            &self.finish.time,
             &i.speed_low,
             &i.speed_start,
             &i.speed_high,
@@ -111,8 +119,7 @@ impl Block {
             &self.ends.time_start,
             &self.ends.time_high,
             &self.verdict.share,
-        ];
-        lanes.get(place).copied()
+        ]
     }
 }
 

@@ -89,16 +89,26 @@ impl<'a> MillingStudy<'a> {
     /// twice, `OutOfRange` for a result that does not exist. Problems of single rows stand in the
     /// results.
     pub fn run(&self, rows: &Rows, wanted: &[usize], execution: Execution) -> Result<Results> {
-        check(rows, wanted)?;
-        let mut results = Results {
-            columns: vec![vec![f64::NAN; rows.count]; wanted.len()],
-            status: vec![0; rows.count],
-            binding: vec![0; rows.count],
-            held_by: vec![0; rows.count],
-            warnings: vec![0; rows.count],
-        };
-        self.run_chunks(rows, wanted, execution, &mut results);
+        let mut results = Results::default();
+        self.run_into(rows, wanted, execution, &mut results)?;
         Ok(results)
+    }
+
+    /// As [`MillingStudy::run`], into results whose memory is used again.
+    ///
+    /// # Errors
+    /// As [`MillingStudy::run`]; the results are then as they were.
+    pub fn run_into(
+        &self,
+        rows: &Rows,
+        wanted: &[usize],
+        execution: Execution,
+        results: &mut Results,
+    ) -> Result<()> {
+        check(rows, wanted)?;
+        results.resize(wanted.len(), rows.count);
+        self.run_chunks(rows, wanted, execution, results);
+        Ok(())
     }
 }
 
@@ -119,9 +129,7 @@ fn check(rows: &Rows, wanted: &[usize]) -> Result<()> {
         };
         (choice.name(), length)
     });
-    let missing = rows
-        .missing
-        .map(|missing| ("missing", Some(missing.len())));
+    let missing = rows.missing.map(|missing| ("missing", Some(missing.len())));
     for (name, length) in columns.chain(choices).chain(missing) {
         if names.contains(&name) {
             problems.push(Problem::new(

@@ -18,17 +18,61 @@ pub struct ResultField {
 
 /// Results beside the settings and consequences of a cut.
 const OTHERS: &[ResultField] = &[
-    other("speed_low", Kind::Velocity, "Cutting speed at the low end of the tables."),
-    other("speed_start", Kind::Velocity, "Cutting speed that the tables start with."),
-    other("speed_high", Kind::Velocity, "Cutting speed at the high end of the tables."),
-    other("force_low", Kind::Force, "Mean tangential force with the lowest pair of the material."),
-    other("force_high", Kind::Force, "Mean tangential force with the highest pair of the material."),
-    other("power_low", Kind::Power, "Power at the cutter with the lowest pair of the material."),
-    other("power_high", Kind::Power, "Power at the cutter with the highest pair of the material."),
-    other("time_low", Kind::Time, "Time of the pass with speed and feed at the high ends of the tables."),
-    other("time_start", Kind::Time, "Time of the pass with speed and feed at the tables' starting values."),
-    other("time_high", Kind::Time, "Time of the pass with speed and feed at the low ends of the tables."),
-    other("binding_share", Kind::Ratio, "Share of its bound that the binding limit uses."),
+    other(
+        "speed_low",
+        Kind::Velocity,
+        "Cutting speed at the low end of the tables.",
+    ),
+    other(
+        "speed_start",
+        Kind::Velocity,
+        "Cutting speed that the tables start with.",
+    ),
+    other(
+        "speed_high",
+        Kind::Velocity,
+        "Cutting speed at the high end of the tables.",
+    ),
+    other(
+        "force_low",
+        Kind::Force,
+        "Mean tangential force with the lowest pair of the material.",
+    ),
+    other(
+        "force_high",
+        Kind::Force,
+        "Mean tangential force with the highest pair of the material.",
+    ),
+    other(
+        "power_low",
+        Kind::Power,
+        "Power at the cutter with the lowest pair of the material.",
+    ),
+    other(
+        "power_high",
+        Kind::Power,
+        "Power at the cutter with the highest pair of the material.",
+    ),
+    other(
+        "time_low",
+        Kind::Time,
+        "Time of the pass with speed and feed at the high ends of the tables.",
+    ),
+    other(
+        "time_start",
+        Kind::Time,
+        "Time of the pass with speed and feed at the tables' starting values.",
+    ),
+    other(
+        "time_high",
+        Kind::Time,
+        "Time of the pass with speed and feed at the low ends of the tables.",
+    ),
+    other(
+        "binding_share",
+        Kind::Ratio,
+        "Share of its bound that the binding limit uses.",
+    ),
 ];
 
 const fn other(name: &'static str, kind: Kind, meaning: &'static str) -> ResultField {
@@ -74,6 +118,24 @@ pub struct Results {
 }
 
 impl Results {
+    /// Room for so many columns and rows; what stands in it is overwritten.
+    pub(super) fn resize(&mut self, columns: usize, rows: usize) {
+        self.columns.truncate(columns);
+        for column in &mut self.columns {
+            column.resize(rows, 0.0);
+        }
+        // Zeroed memory costs nothing until it is written.
+        self.columns.resize_with(columns, || vec![0.0; rows]);
+        self.status.clear();
+        self.status.resize(rows, 0);
+        self.binding.clear();
+        self.binding.resize(rows, 0);
+        self.held_by.clear();
+        self.held_by.resize(rows, 0);
+        self.warnings.clear();
+        self.warnings.resize(rows, 0);
+    }
+
     /// Rows there are.
     pub fn count(&self) -> usize {
         self.status.len()

@@ -1,0 +1,122 @@
+//! Times the study of milling cuts: nanoseconds a row, by instruction set and by threads.
+//!
+//! Prints the best of several runs; asserts nothing about them. The first argument is the number of
+//! rows, 1 million where there is none; a second one names an instruction set.
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used)]
+
+use gullet::formula::Column;
+use gullet::plan::Job;
+use gullet::study::{Base, Execution, Input, InstructionSet, MillingStudy, ResultField, Rows};
+use gullet::table::Library;
+use std::hint::black_box;
+use std::time::Instant;
+
+const JOB: &str = include_str!("../crates/gullet-cli/jobs/bearing_bracket.toml");
+
+/// Results that a table of a study holds.
+const WANTED: &[&str] = &[
+    "spindle_speed",
+    "cutting_speed",
+    "feed_per_tooth",
+    "table_feed",
+    "handwheel_rate",
+    "max_chip_thickness",
+    "mean_chip_thickness",
+    "removal_rate",
+    "specific_cutting_force",
+    "cutting_power",
+    "motor_power",
+    "torque",
+    "mean_tangential_force",
+    "limit_power",
+    "limit_torque",
+    "peak_force",
+    "deflection",
+    "clamping_needed",
+    "available_power",
+    "available_torque",
+    "mean_roughness",
+    "travel",
+    "time",
+    "time_low",
+    "time_high",
+    "binding_share",
+];
+
+fn main() {
+    let count: usize = std::env::args()
+        .skip(1)
+        .find_map(|word| word.parse().ok())
+        .unwrap_or(1_000_000);
+    let library = Library::builtin();
+    let job = Job::from_toml(JOB, library).expect("a good job");
+    let study = MillingStudy::new(library, Base::of_job(&job));
+    let mut state = 7u64;
+    let mut draw = |low: f64, high: f64| {
+        state = state
+            .wrapping_mul(6_364_136_223_846_793_005)
+            .wrapping_add(1);
+        low + (high - low) * (state >> 11) as f64 / (1u64 << 53) as f64
+    };
+    let d = job.cutter.diameter.value;
+    let flutes = job.cutter.flute_length.value;
+    let axial: Vec<f64> = (0..count).map(|_| draw(0.05, 0.6) * flutes).collect();
+    let radial: Vec<f64> = (0..count).map(|_| draw(0.02, 0.2) * d).collect();
+    let length: Vec<f64> = (0..count).map(|_| draw(0.02, 0.3)).collect();
+    let rows = Rows {
+        count,
+        numbers: vec![
+            (Input::AxialDepth, Column::Values(&axial)),
+            (Input::RadialDepth, Column::Values(&radial)),
+            (Input::CutLength, Column::Values(&length)),
+        ],
+        ..Rows::default()
+    };
+    let fields = ResultField::all();
+    let wanted: Vec<usize> = WANTED
+        .iter()
+        .map(|name| {
+            fields
+                .iter()
+                .position(|field| field.name == *name)
+                .expect("a result")
+        })
+        .collect();
+    println!("{count} rows, {} result columns", wanted.len());
+    let mut results = study
+        .run(&rows, &wanted, Execution::default())
+        .expect("good rows");
+    let good = results.status.iter().filter(|status| **status == 0).count();
+    println!("{good} cuts, {} rows beyond a limit", count - good);
+    println!(
+        "{:<12} {:>8} {:>12} {:>14}",
+        "set", "threads", "ns a row", "rows a second"
+    );
+    let only = std::env::args().nth(2);
+    let chosen = |set: &InstructionSet| only.as_ref().is_none_or(|name| name == set.name());
+    for set in InstructionSet::available().into_iter().filter(chosen) {
+        for threads in [1, 2] {
+            let execution = Execution::default()
+                .with_instruction_set(set)
+                .with_threads(threads)
+                .expect("threads");
+            // Memory for the results is used again, as for the batches of a large table.
+            let best = (0..7)
+                .map(|_| {
+                    let start = Instant::now();
+                    study
+                        .run_into(&rows, &wanted, execution, &mut results)
+                        .expect("good rows");
+                    black_box(&results);
+                    start.elapsed().as_secs_f64()
+                })
+                .fold(f64::INFINITY, f64::min);
+            println!(
+                "{:<12} {threads:>8} {:>12.1} {:>14.0}",
+                set.name(),
+                best * 1e9 / count as f64,
+                count as f64 / best
+            );
+        }
+    }
+}
