@@ -42,6 +42,7 @@ pub enum Places {
     /// Lines of a text, one a row.
     Lines(Vec<u64>),
     /// Numbers from this one, which is that of the first row.
+    #[cfg(feature = "parquet")]
     From(u64),
 }
 
@@ -49,6 +50,7 @@ impl Places {
     fn of(&self, row: usize) -> String {
         match self {
             Places::Lines(lines) => format!("line {}", lines.get(row).copied().unwrap_or_default()),
+            #[cfg(feature = "parquet")]
             Places::From(first) => format!("row {}", first + row as u64),
         }
     }
