@@ -60,7 +60,8 @@
  *
  * Threads
  *     Every call may be made from any thread at any time; the last error is each thread's own. A
- *     handle may be used by several threads at once; free it when none uses it.
+ *     handle may be used by several threads at once; free it when none uses it. A typed call of one
+ *     value that succeeds allocates nothing and takes no lock: a signal handler may make it.
  *
  * State of the caller
  *     Results do not depend on rounding mode, flush-to-zero, floating-point traps or locale, and
