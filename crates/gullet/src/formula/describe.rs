@@ -180,26 +180,34 @@ impl Parameter {
         }
     }
 
-    /// Whether the value is finite, whole where it counts, and inside its range.
-    #[inline]
-    fn admits(&self, value: f64, arguments: &[f64]) -> bool {
-        value.is_finite()
-            && (self.kind != Kind::Count || value.fract() == 0.0)
-            && self.inside(value, arguments)
-    }
-
-    #[inline]
-    fn inside(&self, value: f64, arguments: &[f64]) -> bool {
-        self.lower
+    /// What is wrong with the value among these arguments, if anything.
+    fn fault(&self, value: f64, arguments: &[f64]) -> Option<Code> {
+        if !value.is_finite() {
+            return Some(Code::NotFinite);
+        }
+        if self.kind == Kind::Count && value.fract() != 0.0 {
+            return Some(Code::NotWhole);
+        }
+        let inside = self
+            .lower
             .as_ref()
             .is_none_or(|limit| limit.below(value, arguments))
             && self
                 .upper
                 .as_ref()
-                .is_none_or(|limit| limit.above(value, arguments))
+                .is_none_or(|limit| limit.above(value, arguments));
+        // A bound that rests on a bad argument says nothing of this one.
+        let known = || {
+            [&self.lower, &self.upper]
+                .into_iter()
+                .flatten()
+                .all(|limit| !(limit.value)(arguments).is_nan())
+        };
+        (!inside && known()).then_some(Code::OutOfRange)
     }
 
     fn problem(&self, value: f64, arguments: &[f64], system: UnitSystem) -> Option<Problem> {
+        let code = self.fault(value, arguments)?;
         let shown = || {
             if value.is_finite() {
                 quantity::format(self.kind, value, system)
@@ -207,31 +215,19 @@ impl Parameter {
                 format!("{value}")
             }
         };
-        if !value.is_finite() {
+        let wanted = match code {
+            Code::NotFinite => Some(("a finite number", "a finite number")),
+            Code::NotWhole => Some(("a whole number, at least 1", "a whole number")),
+            _ => None,
+        };
+        if let Some((admissible, form)) = wanted {
             return Some(Problem::new(
-                Code::NotFinite,
+                code,
                 self.name,
                 shown(),
-                "a finite number",
-                format!("give {} as a finite number", self.meaning),
+                admissible,
+                format!("give {} as {form}", self.meaning),
             ));
-        }
-        if self.kind == Kind::Count && value.fract() != 0.0 {
-            return Some(Problem::new(
-                Code::NotWhole,
-                self.name,
-                shown(),
-                "a whole number, at least 1",
-                format!("give {} as a whole number", self.meaning),
-            ));
-        }
-        // A bound that rests on a bad argument says nothing of this one.
-        let known = [&self.lower, &self.upper]
-            .into_iter()
-            .flatten()
-            .all(|limit| !(limit.value)(arguments).is_nan());
-        if self.inside(value, arguments) || !known {
-            return None;
         }
         let admissible = self.admissible(arguments, system);
         // Rounded alike, a value beyond its bound would look like it: then every digit is shown.
@@ -241,7 +237,7 @@ impl Parameter {
             shown()
         };
         Some(Problem::new(
-            Code::OutOfRange,
+            code,
             self.name,
             value,
             admissible,
@@ -301,41 +297,33 @@ impl Formula {
         self.call_in(arguments, UnitSystem::Metric)
     }
 
-    /// Whether nothing at all is wrong with the arguments; where it is not sure, `check_in` looks
-    /// closer and says what.
-    #[inline]
-    fn admits(&self, arguments: &[f64]) -> bool {
-        arguments.len() == self.parameters.len()
-            && self
-                .parameters
-                .iter()
-                .zip(arguments)
-                .all(|(parameter, value)| parameter.admits(*value, arguments))
-            && self
-                .conditions
-                .iter()
-                .all(|condition| (condition.holds)(arguments))
+    /// As [`Formula::call`], with the code of the first problem in place of the error.
+    pub(crate) fn value_or_code(&self, arguments: &[f64]) -> core::result::Result<f64, Code> {
+        if arguments.len() != self.parameters.len() {
+            return Err(Code::Missing);
+        }
+        for (parameter, value) in self.parameters.iter().zip(arguments) {
+            if let Some(code) = parameter.fault(*value, arguments) {
+                return Err(code);
+            }
+        }
+        if !self.conditions.iter().all(|known| (known.holds)(arguments)) {
+            return Err(Code::OutOfRange);
+        }
+        let result = (self.of)(arguments);
+        if result.is_finite() {
+            Ok(result)
+        } else {
+            Err(Code::ResultOverflow)
+        }
     }
 
     /// As [`Formula::call`], with the numbers of an error in a shop's units.
     pub fn call_in(&self, arguments: &[f64], system: UnitSystem) -> Result<f64> {
-        if self.admits(arguments) {
-            let result = (self.of)(arguments);
-            if result.is_finite() {
-                return Ok(result);
-            }
-        }
-        self.refusal(arguments, system)
-    }
-
-    /// The error of arguments that have no result.
-    #[cold]
-    fn refusal(&self, arguments: &[f64], system: UnitSystem) -> Result<f64> {
-        self.check_in(arguments, system)?;
-        let result = (self.of)(arguments);
-        if result.is_finite() {
+        if let Ok(result) = self.value_or_code(arguments) {
             return Ok(result);
         }
+        self.check_in(arguments, system)?;
         Err(Problem::new(
             Code::ResultOverflow,
             self.name,

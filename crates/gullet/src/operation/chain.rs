@@ -3,8 +3,8 @@
 
 use super::cut::Log;
 use super::numbers::{
-    Engagement, Finish, Form, Geometry, Inputs, Kinds, Motion, Outcome, Pair, Peak, Rotary,
-    SecondMethod, UNIT_POWER_EXPONENT, no_rake, one, unit_feed,
+    Engagement, Finish, Geometry, Inputs, Kinds, Motion, Outcome, Pair, Peak, Rotary,
+    UNIT_POWER_EXPONENT, no_rake, one, unit_feed,
 };
 use super::request::Operation;
 use crate::formula::{
@@ -23,15 +23,14 @@ pub(crate) fn engage(log: &mut impl Log, kinds: &Kinds, inputs: &Inputs) -> Enga
     let d = inputs.diameter;
     let a_p = inputs.axial_depth;
     let half = d / 2.0;
-    let effective_diameter = match kinds.form {
-        Form::BallNose => diameter::ball_effective_diameter::step(log, d, a_p, no_rake()),
-        Form::CornerRadius => {
-            diameter::corner_radius_effective_diameter::step(log, d, inputs.corner_radius, a_p)
-        }
-        Form::FaceMill => {
-            diameter::face_mill_outer_diameter::step(log, d, a_p, inputs.cutting_edge_angle)
-        }
-        Form::Square => d,
+    let effective_diameter = if kinds.ball_nose {
+        diameter::ball_effective_diameter::step(log, d, a_p, no_rake())
+    } else if kinds.corner_radius {
+        diameter::corner_radius_effective_diameter::step(log, d, inputs.corner_radius, a_p)
+    } else if kinds.face_mill {
+        diameter::face_mill_outer_diameter::step(log, d, a_p, inputs.cutting_edge_angle)
+    } else {
+        d
     };
     let half_width = inputs.radial_depth / 2.0;
     let (edge_low, edge_high) = match kinds.operation {
@@ -46,19 +45,16 @@ pub(crate) fn engage(log: &mut impl Log, kinds: &Kinds, inputs: &Inputs) -> Enga
         Operation::Slotting => d,
         Operation::FaceMilling => edge_high - edge_low,
     };
-    let cutting_edge_angle = match kinds.form {
-        Form::BallNose | Form::CornerRadius => {
-            let round = chip::round_edge_mean_thickness_ratio::value(
-                2.0 * max(inputs.corner_radius, a_p),
-                a_p,
-            );
-            select(
-                inputs.within_round_edge(),
-                asin(round),
-                inputs.cutting_edge_angle,
-            )
-        }
-        Form::Square | Form::FaceMill => inputs.cutting_edge_angle,
+    let cutting_edge_angle = if kinds.ball_nose | kinds.corner_radius {
+        let round =
+            chip::round_edge_mean_thickness_ratio::value(2.0 * max(inputs.corner_radius, a_p), a_p);
+        select(
+            inputs.within_round_edge(),
+            asin(round),
+            inputs.cutting_edge_angle,
+        )
+    } else {
+        inputs.cutting_edge_angle
     };
     Engagement {
         effective_diameter,
@@ -287,9 +283,11 @@ pub(crate) fn mean_chip(
 /// Width of the cut: of a slot with a round end what the end cuts at this depth.
 #[inline(always)]
 fn width(kinds: &Kinds, engaged: &Engagement) -> Length {
-    match (kinds.operation, kinds.form) {
-        (Operation::Slotting, Form::BallNose | Form::CornerRadius) => engaged.effective_diameter,
-        _ => engaged.radial_depth,
+    let round = kinds.ball_nose | kinds.corner_radius;
+    if kinds.operation == Operation::Slotting && round {
+        engaged.effective_diameter
+    } else {
+        engaged.radial_depth
     }
 }
 
@@ -396,9 +394,10 @@ pub(crate) fn peak_load(
     let flute_diameter =
         deflection::fluted_equivalent_diameter::step(log, inputs.diameter, number(0.8));
     // A face mill's body is solid: its arbor bends, not a fluted length.
-    let fluted = match kinds.form {
-        Form::FaceMill => si(0.0),
-        _ => min(inputs.flute_length, inputs.stick_out),
+    let fluted = if kinds.face_mill {
+        si(0.0)
+    } else {
+        min(inputs.flute_length, inputs.stick_out)
     };
     let deflection = deflection::stepped_cutter_deflection::step(
         log,
@@ -606,19 +605,23 @@ fn second_method(
     mean_chip: Length,
     removal_rate: VolumeRate,
 ) -> Power {
-    let u = match kinds.second_method {
-        SecondMethod::None => return si(f64::NAN),
-        SecondMethod::Flat => inputs.unit_power,
-        SecondMethod::AtChip => power::unit_power_at_chip::step(
+    // Flags of their own: a choice between three is no work for vectors.
+    if log.records() && !kinds.unit_power {
+        return si(f64::NAN);
+    }
+    let u = if kinds.unit_power_at_chip {
+        power::unit_power_at_chip::step(
             log,
             inputs.unit_power,
             inputs.unit_power_chip,
             mean_chip,
             number(UNIT_POWER_EXPONENT),
-        ),
+        )
+    } else {
+        inputs.unit_power
     };
     let given = power::cutting_power::step(log, removal_rate, u);
-    if kinds.at_motor {
+    if kinds.unit_power_at_motor {
         // What reaches the cutter of a power at the motor.
         practice::usable_power::step(log, given, inputs.unit_power_efficiency, one())
     } else {

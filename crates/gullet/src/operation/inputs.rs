@@ -1,6 +1,6 @@
 //! What the tables say of a set-up, looked up once, and the numbers the chain starts from.
 
-use super::numbers::{Form, Inputs, Kinds, Pair, SecondMethod, UNIT_POWER_EXPONENT};
+use super::numbers::{Form, Inputs, Kinds, Pair, UNIT_POWER_EXPONENT};
 use super::request::{Operation, Pass};
 use crate::error::{Code, Error, Problem, Result};
 use crate::formula::{NoRecord, holding, power, rotation};
@@ -301,20 +301,21 @@ pub(crate) struct Shop<'a> {
 /// The choices between formulas for an operation and a kind of pass.
 pub(crate) fn kinds(shop: &Shop, grounds: &Grounds, pass: &Pass) -> Kinds {
     let unit_power = grounds.unit_power.as_ref();
+    let form = Form::of(shop.cutter.form);
     Kinds {
         operation: pass.operation,
         direction: pass.direction,
         finishing: pass.kind == PassKind::Finishing,
-        form: Form::of(shop.cutter.form),
+        ball_nose: form == Form::BallNose,
+        corner_radius: form == Form::CornerRadius,
+        face_mill: form == Form::FaceMill,
         across_jaws: shop.hold.feed_across_jaws,
         by_hand: shop.machine.feed == Feed::Hand,
         backlash: shop.machine.backlash.value > 0.0,
-        second_method: match unit_power.map(|unit_power| unit_power.chip_thickness) {
-            None => SecondMethod::None,
-            Some(None) => SecondMethod::Flat,
-            Some(Some(_)) => SecondMethod::AtChip,
-        },
-        at_motor: unit_power
+        unit_power: unit_power.is_some(),
+        unit_power_at_chip: unit_power
+            .is_some_and(|unit_power| unit_power.chip_thickness.is_some()),
+        unit_power_at_motor: unit_power
             .is_some_and(|unit_power| matches!(unit_power.measured_at, MeasuredAt::Motor { .. })),
     }
 }

@@ -28,32 +28,25 @@ impl Form {
     }
 }
 
-/// Unit power of the tables: how the second method is computed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub(crate) enum SecondMethod {
-    /// No unit power is known.
-    None,
-    /// A unit power for every chip thickness.
-    Flat,
-    /// A unit power at a known chip thickness.
-    AtChip,
-}
-
 /// What decides which formulas apply; the same for all rows of a block.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub(crate) struct Kinds {
     pub operation: Operation,
     pub direction: Direction,
     pub finishing: bool,
-    pub form: Form,
+    /// The cutter's form, a flag each: a choice between four is no work for vectors.
+    pub ball_nose: bool,
+    pub corner_radius: bool,
+    pub face_mill: bool,
     /// Whether the feed runs across the jaws.
     pub across_jaws: bool,
     pub by_hand: bool,
     /// Whether a climb cut can pull the table through its backlash.
     pub backlash: bool,
-    pub second_method: SecondMethod,
-    /// Whether the unit power was measured at a motor.
-    pub at_motor: bool,
+    /// Whether a unit power is known, whether with its chip thickness, whether measured at a motor.
+    pub unit_power: bool,
+    pub unit_power_at_chip: bool,
+    pub unit_power_at_motor: bool,
 }
 
 lanes! {

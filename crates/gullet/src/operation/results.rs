@@ -122,7 +122,7 @@ pub(crate) fn sound(
     verdict: &Verdict,
 ) -> bool {
     let above = |x: f64| x > f64::MIN_POSITIVE && x < f64::INFINITY;
-    let from = |x: f64| x >= 0.0 && x < f64::INFINITY;
+    let from = |x: f64| (0.0..f64::INFINITY).contains(&x);
     above(engaged.effective_diameter.value)
         & above(engaged.radial_depth.value)
         & from(geometry.entry_angle.value)
@@ -189,7 +189,8 @@ pub(crate) fn doubts(
         | (candidate.speed.value < reached.first)
         | (candidate.feed.value < candidate.wanted.value * (1.0 - 1e-9));
     let ratio = outcome.motion.unit_power_power.value / outcome.motion.cutting_power.value;
-    let disagree = ratio < LEAST_RATIO || ratio > MOST_RATIO;
+    // Not a number where no unit power is known: then nothing disagrees.
+    let disagree = !(LEAST_RATIO..=MOST_RATIO).contains(&ratio) & !ratio.is_nan();
     let unchecked = (inputs.mean_roughness.value < f64::INFINITY)
         & outcome.finish.mean_roughness.value.is_nan();
     let h = outcome.motion.mean_chip.value;

@@ -93,6 +93,7 @@ pub(crate) struct Settled {
 }
 
 /// Lowers feed and speed until every limit that they relieve holds.
+#[allow(clippy::result_large_err)]
 pub(crate) fn settle(
     log: &mut impl Log,
     kinds: &Kinds,

@@ -2,21 +2,20 @@
 
 use super::dispatch::{Execution, Work};
 use super::group::{Group, Key, Keys, Made};
-use super::lanes::{Block, Lanes};
+use super::lanes::Block;
 use super::milling::MillingStudy;
 use super::results::Results;
 use super::rows::{Input, Rows};
+use super::stages;
 use crate::error::Code;
-use crate::formula::{Column, NoRecord, rotation};
-use crate::model::{Drive, Feed, Machine};
+use crate::formula::{Column, NoRecord};
 use crate::operation::inputs::{fill_asked_speed, fill_feed};
 use crate::operation::lanes::LANES;
-use crate::operation::limits::{self, LimitName};
-use crate::operation::numbers::{Form, Inputs, Kinds};
-use crate::operation::results::{self, Reached};
-use crate::operation::settle::{self, Settled, Stop, settle};
-use crate::operation::{Lowering, Operation, chain, speed_feed};
-use crate::quantity::si;
+use crate::operation::limits::LimitName;
+use crate::operation::numbers::{Inputs, Kinds};
+use crate::operation::results;
+use crate::operation::settle::{Settled, Stop, settle};
+use crate::operation::{Lowering, Operation};
 use std::sync::Arc;
 
 /// Rows that one thread takes at a time.
@@ -112,7 +111,7 @@ impl Work for Chunk<'_> {
             block.inputs.fill(&group.template);
             for lanes in places.chunks(LANES) {
                 self.gather(group, lanes, &mut block);
-                compute(group, &mut block, lanes.len());
+                stages::compute(group, &mut block, lanes.len());
                 self.mend(group, lanes.len(), &mut block);
                 self.scatter(lanes, &block);
             }
@@ -204,13 +203,12 @@ impl Chunk<'_> {
             );
         }
         let inputs = &mut block.inputs;
-        match group.kinds.form {
-            Form::Square => inputs.corner_radius = [0.0; LANES],
-            Form::BallNose => inputs.corner_radius = inputs.diameter.map(|d| d / 2.0),
-            Form::FaceMill => inputs.corner_radius = [0.0; LANES],
-            Form::CornerRadius => {}
+        if group.kinds.ball_nose {
+            inputs.corner_radius = inputs.diameter.map(|d| d / 2.0);
+        } else if !group.kinds.corner_radius {
+            inputs.corner_radius = [0.0; LANES];
         }
-        if group.kinds.form != Form::FaceMill {
+        if !group.kinds.face_mill {
             inputs.cutting_edge_angle = [core::f64::consts::FRAC_PI_2; LANES];
         }
         if group.kinds.operation == Operation::Slotting {
@@ -237,16 +235,18 @@ impl Chunk<'_> {
     fn mend(&self, group: &Group, count: usize, block: &mut Block) {
         for lane in 0..count {
             if block.careful[lane] == 0.0 {
+                // A limit that stays exceeded is an error.
+                let exceeded = block.verdict.exceeded[lane];
+                if exceeded > 0.0 {
+                    block.refuse(lane, Code::LimitExceeded, exceeded);
+                }
                 continue;
             }
             let inputs = block.inputs.get(lane);
             match self.study.row(group, &inputs) {
                 Ok(settled) => block.put(lane, &group.kinds, &inputs, &settled),
                 Err((code, limit)) => {
-                    block.status[lane] = code.number();
-                    block.verdict.binding[lane] = limit.map_or(0.0, LimitName::lane);
-                    block.candidate.held_by[lane] = 0.0;
-                    block.doubts[lane] = 0.0;
+                    block.refuse(lane, code, limit.map_or(0.0, LimitName::lane));
                 }
             }
         }
@@ -254,16 +254,17 @@ impl Chunk<'_> {
 
     fn scatter(&mut self, places: &[usize], block: &Block) {
         let run = run_of(places);
+        let results = block.results();
         for (column, result) in self.out.columns.iter_mut().zip(self.wanted) {
-            let Some(lanes) = block.result(*result) else {
+            let Some(lanes) = results.get(*result) else {
                 continue;
             };
             if let Some(slots) = run.clone().and_then(|run| column.get_mut(run)) {
-                for (slot, value) in slots.iter_mut().zip(lanes) {
+                for (slot, value) in slots.iter_mut().zip(lanes.iter()) {
                     *slot = *value;
                 }
             } else {
-                for (place, value) in places.iter().zip(lanes) {
+                for (place, value) in places.iter().zip(lanes.iter()) {
                     if let Some(slot) = column.get_mut(*place) {
                         *slot = *value;
                     }
@@ -362,6 +363,14 @@ impl MillingStudy<'_> {
 }
 
 impl Block {
+    /// The row is an error, that rests on a limit or on none.
+    fn refuse(&mut self, lane: usize, code: Code, limit: f64) {
+        self.status[lane] = code.number();
+        self.verdict.binding[lane] = limit;
+        self.candidate.held_by[lane] = 0.0;
+        self.doubts[lane] = 0.0;
+    }
+
     /// What the scalar call gave for one lane.
     fn put(&mut self, lane: usize, kinds: &Kinds, inputs: &Inputs, settled: &Settled) {
         let Settled {
@@ -395,266 +404,5 @@ impl Block {
         )
         .value;
         self.status[lane] = 0;
-    }
-}
-
-/// The lanes of a block, each operation compiled on its own.
-#[inline(always)]
-fn compute(group: &Group, block: &mut Block, count: usize) {
-    let Some(machine) = group.base.machines.first() else {
-        block.careful = [1.0; LANES];
-        return;
-    };
-    let kinds = |operation| Kinds {
-        operation,
-        ..group.kinds
-    };
-    match group.kinds.operation {
-        Operation::SideMilling => {
-            stages(&kinds(Operation::SideMilling), machine, block, count);
-        }
-        Operation::Slotting => stages(&kinds(Operation::Slotting), machine, block, count),
-        Operation::FaceMilling => stages(&kinds(Operation::FaceMilling), machine, block, count),
-    }
-}
-
-#[inline(always)]
-fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let engaged = chain::engage(&mut NoRecord, kinds, &inputs);
-        block.engaged.set(lane, engaged);
-        block.speeds.set(
-            lane,
-            speed_feed::wanted_speed(&mut NoRecord, &inputs, &engaged, None),
-        );
-        block.careful[lane] = flag(!super::screen::clean(kinds, &inputs));
-    }
-    speeds_at_or_below(machine, &block.speeds.bound, &mut block.real);
-    speeds_at_or_below(machine, &block.speeds.capped, &mut block.fast);
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let engaged = block.engaged.get(lane);
-        block.geometry.set(
-            lane,
-            chain::geometry(&mut NoRecord, kinds, &inputs, &engaged),
-        );
-    }
-    for lane in 0..LANES {
-        let real = block.real[lane];
-        block.careful[lane] += flag(real.is_nan());
-        block.candidate.speed[lane] = real;
-    }
-    feeds(kinds, machine, block);
-    while slow_down(machine, block, count) {
-        feeds(kinds, machine, block);
-    }
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let engaged = block.engaged.get(lane);
-        let candidate = block.candidate.get(lane);
-        let motion = chain::motion(
-            &mut NoRecord,
-            kinds,
-            &inputs,
-            &engaged,
-            candidate.speed,
-            candidate.feed,
-        );
-        block.motion.set(lane, motion);
-    }
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let geometry = block.geometry.get(lane);
-        let motion = block.motion.get(lane);
-        let speed = si(block.candidate.speed[lane]);
-        let rotary = chain::rotary(&mut NoRecord, &inputs, &geometry, &motion, speed);
-        block.rotary.set(lane, rotary);
-    }
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let geometry = block.geometry.get(lane);
-        let motion = block.motion.get(lane);
-        block.peak.set(
-            lane,
-            chain::peak(&mut NoRecord, kinds, &inputs, &geometry, &motion),
-        );
-        block.finish.set(
-            lane,
-            chain::finish(&mut NoRecord, kinds, &inputs, &geometry, &motion),
-        );
-    }
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let engaged = block.engaged.get(lane);
-        let geometry = block.geometry.get(lane);
-        let outcome = block.outcome(lane);
-        block
-            .pace
-            .set(lane, results::pace(&mut NoRecord, kinds, &inputs, &outcome));
-        block
-            .ends
-            .set(lane, results::ends(&inputs, &engaged, &geometry, &outcome));
-    }
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let candidate = block.candidate.get(lane);
-        let outcome = block.outcome(lane);
-        let verdict = limits::judge(kinds, &inputs, &candidate, &outcome);
-        block.verdict.set(lane, verdict);
-        let speeds = block.speeds.get(lane);
-        let reached = Reached {
-            below_lowest: false,
-            worn_slower: block.real[lane] < block.fast[lane],
-            first: block.real[lane],
-        };
-        let wanted: f64 = block.wanted_feed[lane];
-        let snapped = settle::steps_down(si(block.machine_feed[lane]), si(wanted));
-        block.doubts[lane] =
-            results::doubts(&inputs, &speeds, reached, &candidate, snapped, &outcome).value;
-    }
-    for lane in 0..LANES {
-        let verdict = block.verdict.get(lane);
-        let sound = results::sound(
-            &block.engaged.get(lane),
-            &block.geometry.get(lane),
-            &block.candidate.get(lane),
-            &block.outcome(lane),
-            &block.pace.get(lane),
-            &block.ends.get(lane),
-            &verdict,
-        );
-        // A limit that stays exceeded is an error: the scalar call says which.
-        block.careful[lane] += flag(!sound | (verdict.exceeded.value > 0.0));
-    }
-}
-
-#[inline(always)]
-fn flag(holds: bool) -> f64 {
-    if holds { 1.0 } else { 0.0 }
-}
-
-/// The feed at the speed of each lane, and the machine's at or below it.
-#[inline(always)]
-fn feeds(kinds: &Kinds, machine: &Machine, block: &mut Block) {
-    for lane in 0..LANES {
-        let inputs = block.inputs.get(lane);
-        let engaged = block.engaged.get(lane);
-        let geometry = block.geometry.get(lane);
-        let candidate = speed_feed::feed(
-            &mut NoRecord,
-            kinds,
-            &inputs,
-            &engaged,
-            &geometry,
-            si(block.candidate.speed[lane]),
-            Lowering::Allowed,
-            None,
-        );
-        block.unsnapped.set(lane, candidate);
-        block.wanted_feed[lane] =
-            rotation::table_feed::value(candidate.feed, inputs.teeth, candidate.speed).value;
-    }
-    feeds_at_or_below(machine, &block.wanted_feed, &mut block.machine_feed);
-    for lane in 0..LANES {
-        let candidate = block.unsnapped.get(lane);
-        let teeth = si(block.inputs.teeth[lane]);
-        let real = block.machine_feed[lane];
-        let snapped = settle::steps_down(si(real), si(block.wanted_feed[lane]));
-        let feed = rotation::feed_per_tooth::value(si(real), teeth, candidate.speed);
-        let at_step = settle::snap(candidate, feed);
-        block.candidate.wanted[lane] = candidate.wanted.value;
-        block.candidate.feed[lane] = if snapped {
-            at_step.feed.value
-        } else {
-            candidate.feed.value
-        };
-        block.candidate.held_by[lane] = if snapped {
-            at_step.held_by.value
-        } else {
-            candidate.held_by.value
-        };
-        block.careful[lane] += flag(real.is_nan());
-    }
-}
-
-/// Gives lanes whose chip would be too thin the next lower speed; whether there were any. Lanes that
-/// no lower speed helps are left to the scalar call.
-fn slow_down(machine: &Machine, block: &mut Block, count: usize) -> bool {
-    let mut any = false;
-    for lane in 0..count {
-        if block.careful[lane] != 0.0 {
-            continue;
-        }
-        let geometry = block.geometry.get(lane);
-        let smallest = speed_feed::feed_for_chip(&geometry, si(block.inputs.smallest_chip[lane]));
-        let real = si(block.candidate.feed[lane]);
-        if !settle::too_thin(real, smallest) {
-            continue;
-        }
-        let candidate = block.unsnapped.get(lane);
-        match settle::slower(machine, &candidate, real, smallest) {
-            Some(slower) => {
-                block.candidate.speed[lane] = slower.value;
-                any = true;
-            }
-            None => block.careful[lane] = 1.0,
-        }
-    }
-    any
-}
-
-/// The highest speed of the machine at or below each, as [`Machine::speed_at_or_below`]; NaN for none.
-#[inline(always)]
-fn speeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
-    match &machine.drive {
-        Drive::Continuous { lowest, highest } => {
-            within(lowest.value, highest.value, wanted, found);
-        }
-        Drive::Stepped(steps) => {
-            *found = [f64::NAN; LANES];
-            for step in steps {
-                step_up(step.value, wanted, found);
-            }
-        }
-    }
-}
-
-/// The highest feed of the machine at or below each, as [`Machine::feed_at_or_below`]; NaN for none.
-#[inline(always)]
-fn feeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
-    match &machine.feed {
-        Feed::Continuous { lowest, highest } => {
-            within(lowest.value, highest.value, wanted, found);
-        }
-        Feed::Stepped(steps) => {
-            *found = [f64::NAN; LANES];
-            for step in steps {
-                step_up(step.value, wanted, found);
-            }
-        }
-        Feed::Hand => *found = *wanted,
-    }
-}
-
-#[inline(always)]
-fn within(lowest: f64, highest: f64, wanted: &Lanes, found: &mut Lanes) {
-    for lane in 0..LANES {
-        let reach = wanted[lane] * (1.0 + 1e-9);
-        let below = if wanted[lane] < highest {
-            wanted[lane]
-        } else {
-            highest
-        };
-        let inside = if below > lowest { below } else { lowest };
-        found[lane] = if lowest <= reach { inside } else { f64::NAN };
-    }
-}
-
-#[inline(always)]
-fn step_up(step: f64, wanted: &Lanes, found: &mut Lanes) {
-    for lane in 0..LANES {
-        let reach = wanted[lane] * (1.0 + 1e-9);
-        found[lane] = if step <= reach { step } else { found[lane] };
     }
 }

@@ -4,7 +4,7 @@ use super::rows::{Input, NONE};
 use crate::operation::lanes::LANES;
 use crate::operation::limits::VerdictBlock;
 use crate::operation::numbers::{
-    CandidateBlock, EngagementBlock, FinishBlock, GeometryBlock, InputsBlock, MotionBlock, Outcome,
+    CandidateBlock, EngagementBlock, FinishBlock, GeometryBlock, InputsBlock, MotionBlock,
     PeakBlock, RotaryBlock, SpeedsBlock,
 };
 use crate::operation::results::{EndsBlock, PaceBlock};
@@ -68,22 +68,11 @@ impl Block {
         })
     }
 
-    /// What follows from speed and feed in one lane.
-    #[inline(always)]
-    pub(super) fn outcome(&self, lane: usize) -> Outcome {
-        Outcome {
-            motion: self.motion.get(lane),
-            rotary: self.rotary.get(lane),
-            peak: self.peak.get(lane),
-            finish: self.finish.get(lane),
-        }
-    }
-
-    /// The lanes of a result, by its place in the list of all.
-    pub(super) fn result(&self, place: usize) -> Option<&Lanes> {
+    /// The lanes of every result, in the order of the list of all.
+    pub(super) fn results(&self) -> [&Lanes; RESULTS] {
         let (m, r, p) = (&self.motion, &self.rotary, &self.peak);
         let (g, i) = (&self.geometry, &self.inputs);
-        let lanes: [&Lanes; RESULTS] = [
+        [
             &self.speeds.wanted,
             &self.candidate.speed,
             &m.cutting_speed,
@@ -130,8 +119,7 @@ impl Block {
             &self.ends.time_start,
             &self.ends.time_high,
             &self.verdict.share,
-        ];
-        lanes.get(place).copied()
+        ]
     }
 }
 

@@ -1,7 +1,7 @@
 //! The quick look at a row: whether it is surely within what the scalar call admits.
 
 use crate::operation::Operation;
-use crate::operation::numbers::{Form, Inputs, Kinds};
+use crate::operation::numbers::{Inputs, Kinds};
 
 /// Whether no check of the set-up and the pass can find fault with these numbers. What it holds back
 /// is looked at by those checks.
@@ -25,20 +25,15 @@ pub(super) fn clean(kinds: &Kinds, inputs: &Inputs) -> bool {
         & within(inputs.shank_diameter.value, 1e6)
         & within(stick_out, 1e6)
         & (flutes <= stick_out)
-        & (helix >= 0.0)
-        & (helix <= 1.39)
+        & (0.0..=1.39).contains(&helix)
         & (within(marked, 1e5) | (marked == f64::INFINITY));
-    let form = match kinds.form {
-        Form::CornerRadius => {
-            let radius = inputs.corner_radius.value;
-            (radius >= 0.0) & (radius <= d / 2.0)
-        }
-        Form::FaceMill => within(
-            inputs.cutting_edge_angle.value,
-            core::f64::consts::FRAC_PI_2,
-        ),
-        Form::Square | Form::BallNose => true,
-    };
+    let radius = inputs.corner_radius.value;
+    let radius_fits = (radius >= 0.0) & (radius <= d / 2.0);
+    let angle_fits = within(
+        inputs.cutting_edge_angle.value,
+        core::f64::consts::FRAC_PI_2,
+    );
+    let form = (radius_fits | !kinds.corner_radius) & (angle_fits | !kinds.face_mill);
     let hold = within(inputs.clamping_force.value, 1e7)
         & within(inputs.friction.value, 1.0)
         & within(inputs.grip_depth.value, 1e6)
@@ -54,7 +49,7 @@ pub(super) fn clean(kinds: &Kinds, inputs: &Inputs) -> bool {
         Operation::SideMilling => radial <= d,
         Operation::Slotting => true,
         Operation::FaceMilling => {
-            (inputs.offset.value.abs() < (radial + d) / 2.0) & (kinds.form != Form::BallNose)
+            (inputs.offset.value.abs() < (radial + d) / 2.0) & !kinds.ball_nose
         }
     };
     cutter & form & hold & pass & reach
