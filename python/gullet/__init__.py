@@ -23,9 +23,12 @@ from ._gullet import (
     Quantity,
     Setup,
     Step,
+    Table,
     __version__,
     builtin_names,
+    catalogue,
     codes,
+    column_unit,
     evaluate,
     explain,
     formulas,
@@ -34,6 +37,7 @@ from ._gullet import (
     job_schema,
     kinds,
     units_of,
+    worked_examples,
 )
 from ._units import get_units, set_units, units
 
@@ -72,6 +76,7 @@ if TYPE_CHECKING:
         Relief,
         Settings,
         Support,
+        TableColumn,
     )
     from ._types import QuantityLike
 
@@ -113,11 +118,15 @@ __all__ = [
     "Setup",
     "Step",
     "Support",
+    "Table",
+    "TableColumn",
     "__version__",
     "after_measurement",
     "builtin_names",
     "card",
+    "catalogue",
     "codes",
+    "column_unit",
     "evaluate",
     "explain",
     "formula",
@@ -134,6 +143,7 @@ __all__ = [
     "setup",
     "units",
     "units_of",
+    "worked_examples",
 ]
 
 

@@ -43,7 +43,7 @@ class GulletError(ValueError):
     ...     gullet.formula.spindle_speed(cutting_speed="90 ft/min", diameter="0 in")
     ... except gullet.GulletError as error:
     ...     print(error.code, error.parameter, error.value, "|", error.admissible)
-    out_of_range diameter 0 mm | above 0 mm
+    out_of_range diameter 0 in | above 0 in
     """
 
     __module__ = "gullet"

@@ -87,9 +87,9 @@ class MaterialFields:
     __slots__ = ()
     id: str
     """Id or trade name of a material of the tables."""
-    name: str | None
+    name: str
     """Name of the shop's own material."""
-    iso513: str | None
+    iso513: str
     """ISO 513 group: P steel, M stainless, K cast iron, N non-ferrous, S superalloy and titanium, H hardened."""
     kc11: Quantity | None
     """Specific cutting force k_c1.1 at a chip 1 mm thick and 1 mm wide."""
@@ -100,17 +100,31 @@ class MaterialFields:
     like: str | None
     """Material of the tables whose speeds and feeds are used for the shop's own."""
     aliases: list[str]
+    """Other names."""
     condition: str
+    """Condition, such as cold drawn."""
     hardness_brinell: tuple[float, float] | None
+    """Brinell hardness from lowest to highest."""
     tensile: Quantity | None
+    """Tensile strength."""
     force_source: str | None
+    """Id of the source of the default pair."""
     density: Quantity | None
+    """Density."""
     youngs_modulus: Quantity | None
+    """Young's modulus."""
     machinability: float | None
+    """Machinability against its list's reference steel."""
+    classes: list[str]
+    """Classes the other tables hold it under, the nearest first."""
     cautions: list[str]
+    """Tags of dangers."""
     sources: list[tuple[str, str]]
+    """What comes from which source."""
     provenance: str
+    """How the row came here."""
     note: str
+    """Remark of the table."""
 
 
 class BlankFields:

@@ -163,18 +163,15 @@ class Section:
         return f"{type(self).__name__}({keys})"
 
     def _repr_html_(self) -> str:
-        from html import escape
+        from ._html import table
 
         def show(value: Any) -> str:
             if isinstance(value, (tuple, list)):
                 return ", ".join(map(show, value))
             return str(value)
 
-        rows = "".join(
-            f"<tr><td>{escape(name.replace('_', ' '))}</td><td>{escape(show(value))}</td></tr>"
-            for name, value in self._shown().items()
-        )
-        return f"<table><tbody>{rows}</tbody></table>"
+        rows = [(name, show(value)) for name, value in self._shown().items()]
+        return table([self._section, ""], rows)
 
 
 def _restore(cls: type[_S], part: Part) -> _S:
@@ -280,7 +277,22 @@ def setup(
     practice: Any = "training",
     library: Library | None = None,
 ) -> Setup:
-    """A set-up to mill passes with, its parts read and checked once."""
+    """A set-up to mill passes with, its parts read and checked once.
+
+    >>> import gullet
+    >>> parts = dict(
+    ...     material="6061",
+    ...     blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+    ...     cutter={"form": "square", "material": "HSS", "diameter": "1/2 in", "teeth": 2,
+    ...             "flute_length": "1 in", "stick_out": "1.5 in"},
+    ...     machine="manual-knee-mill",
+    ...     hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+    ... )
+    >>> setup = gullet.setup(**parts)
+    >>> [setup.mill(operation="side-milling", axial_depth="0.4 in", radial_depth=width,
+    ...             warn_of_doubts=False).settings.spindle_speed.kind for width in ("0.02 in", "0.03 in")]
+    ['rotational_speed', 'rotational_speed']
+    """
     named = {
         "material": (Material, material),
         "blank": (Blank, blank),
@@ -314,7 +326,22 @@ def mill(
     library: Library | None = None,
     **pass_: Any,
 ) -> Cut:
-    """One pass of a cut: settings, consequences, limits and worked steps."""
+    """One pass of a cut: settings, consequences, limits and worked steps.
+
+    >>> import gullet
+    >>> parts = dict(
+    ...     material="6061",
+    ...     blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+    ...     cutter={"form": "square", "material": "HSS", "diameter": "1/2 in", "teeth": 2,
+    ...             "flute_length": "1 in", "stick_out": "1.5 in"},
+    ...     machine="manual-knee-mill",
+    ...     hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+    ... )
+    >>> cut = gullet.mill(**parts, operation="side-milling", axial_depth="0.4 in",
+    ...                   radial_depth="0.03 in", warn_of_doubts=False)
+    >>> cut.consequences.cutting_power < cut.consequences.available_power
+    True
+    """
     made = setup(
         material=material,
         blank=blank,
@@ -328,7 +355,28 @@ def mill(
 
 
 def job(source: Any, library: Library | None = None) -> Job:
-    """Reads a job: the path of a job file, its text in TOML or JSON, or a mapping of its keys."""
+    """Reads a job: the path of a job file, its text in TOML or JSON, or a mapping of its keys.
+
+    >>> import gullet
+    >>> text = '''
+    ... units = "inch"
+    ... material.id = "6061"
+    ... machine.base = "manual-knee-mill"
+    ... hold = { clamping_force = "2000 lbf", grip_depth = "1/2 in" }
+    ... blank = { length = "3 in", width = "2 in", height = "1 in" }
+    ... cut = { operation = "side-milling", axial_depth = "0.4 in", remove = "0.12 in" }
+    ... [cutter]
+    ... form = "square"
+    ... material = "HSS"
+    ... diameter = "1/2 in"
+    ... teeth = 2
+    ... flute_length = "1 in"
+    ... stick_out = "1.5 in"
+    ... '''
+    >>> job = gullet.job(text)
+    >>> job.title, job.units
+    ('side-milling of EN AW-6061 T6', 'inch')
+    """
     if isinstance(source, Job):
         return source
     if isinstance(source, Mapping):
@@ -349,17 +397,80 @@ def card(source: Any, library: Library | None = None) -> Card:
     """The set-up card of a job: anything that ``gullet.job`` reads.
 
     ``print(card)`` shows the text; ``card.html`` is one printable page.
+
+    >>> import gullet
+    >>> text = '''
+    ... units = "inch"
+    ... material.id = "6061"
+    ... machine.base = "manual-knee-mill"
+    ... hold = { clamping_force = "2000 lbf", grip_depth = "1/2 in" }
+    ... blank = { length = "3 in", width = "2 in", height = "1 in" }
+    ... cut = { operation = "side-milling", axial_depth = "0.4 in", remove = "0.12 in" }
+    ... [cutter]
+    ... form = "square"
+    ... material = "HSS"
+    ... diameter = "1/2 in"
+    ... teeth = 2
+    ... flute_length = "1 in"
+    ... stick_out = "1.5 in"
+    ... '''
+    >>> card = gullet.card(text)
+    >>> print(str(card).splitlines()[0])
+    SET-UP CARD  side-milling of EN AW-6061 T6
+    >>> card.html.startswith("<!DOCTYPE html>")
+    True
     """
     return job(source, library).card()
 
 
 def plan(source: Any, library: Library | None = None) -> Any:
-    """The pass plan of a job: anything that ``gullet.job`` reads."""
+    """The pass plan of a job: anything that ``gullet.job`` reads.
+
+    >>> import gullet
+    >>> text = '''
+    ... units = "inch"
+    ... material.id = "6061"
+    ... machine.base = "manual-knee-mill"
+    ... hold = { clamping_force = "2000 lbf", grip_depth = "1/2 in" }
+    ... blank = { length = "3 in", width = "2 in", height = "1 in" }
+    ... cut = { operation = "side-milling", axial_depth = "0.4 in", remove = "0.12 in" }
+    ... [cutter]
+    ... form = "square"
+    ... material = "HSS"
+    ... diameter = "1/2 in"
+    ... teeth = 2
+    ... flute_length = "1 in"
+    ... stick_out = "1.5 in"
+    ... '''
+    >>> gullet.plan(text).stock.to("in")
+    0.12
+    """
     return job(source, library).plan()
 
 
 def after_measurement(source: Any, measured: Any, final: Any, library: Library | None = None) -> Job:
-    """The job that is left after a measurement: its size as measured and the size wanted."""
+    """The job that is left after a measurement: its size as measured and the size wanted.
+
+    >>> import gullet
+    >>> text = '''
+    ... units = "inch"
+    ... material.id = "6061"
+    ... machine.base = "manual-knee-mill"
+    ... hold = { clamping_force = "2000 lbf", grip_depth = "1/2 in" }
+    ... blank = { length = "3 in", width = "2 in", height = "1 in" }
+    ... cut = { operation = "side-milling", axial_depth = "0.4 in", remove = "0.12 in" }
+    ... [cutter]
+    ... form = "square"
+    ... material = "HSS"
+    ... diameter = "1/2 in"
+    ... teeth = 2
+    ... flute_length = "1 in"
+    ... stick_out = "1.5 in"
+    ... '''
+    >>> left = gullet.after_measurement(text, measured="2.031 in", final="2 in")
+    >>> f"{left.plan().stock:in}"
+    '0.031 in'
+    """
     old = job(source, library)
     keys = json.loads(old.to_json())
     keys["cut"].pop("remove", None)

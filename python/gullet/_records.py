@@ -6,7 +6,11 @@ from collections.abc import Callable, Iterator
 from typing import Any, NamedTuple
 
 from ._fields import ConsequencesFields, SettingsFields
-from ._gullet import Cut, Quantity
+from ._gullet import Cut, Quantity, Table, column_unit, record_fields
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ._types import Units
 
 
 class Parameter(NamedTuple):
@@ -81,14 +85,22 @@ class Record:
         return type(self), (list(self._values.items()),)
 
     def _repr_html_(self) -> str:
-        from html import escape
+        from ._html import table
 
-        rows = "".join(
-            f"<tr><td>{escape(name.replace('_', ' '))}</td><td>{escape(str(value))}</td></tr>"
-            for name, value in self._values.items()
-            if value is not None
-        )
-        return f"<table><tbody>{rows}</tbody></table>"
+        rows = [(name, value) for name, value in self._values.items() if value is not None]
+        return table([type(self).__name__.lower(), ""], rows, titles=_meanings())
+
+
+def _meanings() -> dict[str, str]:
+    return {row[0]: row[2] for rows in record_fields() for row in rows}
+
+
+def _cut_page(cut: Cut) -> str:
+    from html import escape
+
+    parts = [part._repr_html_() for part in (cut.settings, cut.consequences, cut.ledger)]
+    doubts = "".join(f"<li>{escape(doubt.text)}</li>" for doubt in cut.warnings)
+    return "<div>" + "".join(parts) + (f"<ul>{doubts}</ul>" if doubts else "") + "</div>"
 
 
 class Settings(Record, SettingsFields):
@@ -147,20 +159,37 @@ class Ledger(tuple[Limit, ...]):
         """The limit nearest to its bound."""
         return next((limit for limit in self if limit.binding), None)
 
+    def to_table(self, *, units: Units | None = None) -> Table:
+        """The limits as a table; a value and its bound are in the unit of their row."""
+        symbols = [column_unit(limit.value.kind, units) for limit in self]
+        rows = list(zip(self, symbols))
+        return Table(
+            {
+                "limit": [limit.name for limit in self],
+                "value": [limit.value.to(symbol) for limit, symbol in rows],
+                "bound": [limit.bound.to(symbol) for limit, symbol in rows],
+                "unit": symbols,
+                "side": [limit.side for limit in self],
+                "share": [limit.share for limit in self],
+                "binding": [limit.binding for limit in self],
+                "exceeded": [limit.exceeded for limit in self],
+                "origin": [limit.origin for limit in self],
+                "relief": [None if limit.relief is None else str(limit.relief) for limit in self],
+            }
+        )
+
     def __repr__(self) -> str:
         return "\n".join(map(str, self))
 
     def _repr_html_(self) -> str:
-        from html import escape
+        from ._html import table
 
-        rows = ""
-        for limit in self:
-            tag = "th" if limit.binding else "td"
-            side = limit.side.replace("_", " ")
-            cells = [limit.name.replace("_", " "), str(limit.value), f"{side} {limit.bound}", f"{limit.share:.0%}"]
-            rows += "<tr>" + "".join(f"<{tag}>{escape(cell)}</{tag}>" for cell in cells) + "</tr>"
-        head = "".join(f"<th>{name}</th>" for name in ("limit", "value", "bound", "share"))
-        return f"<table><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>"
+        rows = [
+            (limit.name, limit.value, f"{limit.side.replace('_', ' ')} {limit.bound}", f"{limit.share * 100:.0f} %")
+            for limit in self
+        ]
+        strong = next((place for place, limit in enumerate(self) if limit.binding), None)
+        return table(["limit", "value", "bound", "share"], rows, strong=strong)
 
 
 class Adjustment(NamedTuple):
@@ -256,6 +285,40 @@ class PlannedPass(NamedTuple):
     readout: Quantity
     cut: Cut
     time: PassTime
+
+
+class TableColumn(NamedTuple):
+    """A column of a table; its plain numbers are in ``unit``."""
+
+    name: str
+    type: str
+    unit: str | None
+    kind: str | None
+    meaning: str | None
+    nullable: bool
+
+
+def _table_columns(rows: list[tuple[Any, ...]]) -> tuple[TableColumn, ...]:
+    return tuple(TableColumn(*row) for row in rows)
+
+
+def _plan_table(passes: tuple[PlannedPass, ...], units: Units) -> Table:
+    cuts = [planned.cut for planned in passes]
+    columns: dict[str, Any] = {
+        "pass": [planned.number for planned in passes],
+        "kind": [cut.pass_.kind for cut in cuts],
+        "depth": [planned.depth for planned in passes],
+        "readout": [planned.readout for planned in passes],
+        "left_counts": [planned.left_counts for planned in passes],
+        "spindle_speed": [cut.settings.spindle_speed for cut in cuts],
+        "cutting_speed": [cut.settings.cutting_speed for cut in cuts],
+        "feed_per_tooth": [cut.settings.feed_per_tooth for cut in cuts],
+        "table_feed": [cut.settings.table_feed for cut in cuts],
+        "cutting_power": [cut.consequences.cutting_power for cut in cuts],
+        "limit": [None if cut.ledger.binding is None else cut.ledger.binding.name for cut in cuts],
+        "time": [planned.time.total for planned in passes],
+    }
+    return Table(columns, units=units)
 
 
 def _limits(rows: list[tuple[Any, ...]]) -> Ledger:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any, Protocol, TypeAlias, Union
+from typing import Any, Literal, Protocol, TypeAlias, Union
 
 from ._gullet import Quantity
 
@@ -22,6 +22,20 @@ class ArrayLike(Protocol):
 
     def __array__(self) -> Any: ...
 
+
+class ArrowStream(Protocol):
+    """A table of any library that exports streams of Arrow."""
+
+    def __arrow_c_stream__(self, requested_schema: Any = None) -> Any: ...
+
+
+class ArrowArray(Protocol):
+    """A batch of any library that exports struct arrays of Arrow."""
+
+    def __arrow_c_array__(self, requested_schema: Any = None) -> Any: ...
+
+
+Units: TypeAlias = Union[Literal["metric"], Literal["inch"]]
 
 QuantityLike: TypeAlias = Union[
     Quantity,

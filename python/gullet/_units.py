@@ -42,7 +42,13 @@ def set_units(system: str) -> None:
 
 @contextmanager
 def units(system: str) -> Iterator[None]:
-    """Prints in ``metric`` or ``inch`` units within a ``with`` block."""
+    """Prints in ``metric`` or ``inch`` units within a ``with`` block.
+
+    >>> import gullet
+    >>> with gullet.units("inch"):
+    ...     print(gullet.Quantity("12.7 mm"))
+    0.5 in
+    """
     token = _SYSTEM.set(_checked(system))
     try:
         yield

@@ -75,6 +75,8 @@ __all__ = [
     "practice_feed_per_tooth",
     "thinning_cap_feed",
     "practice_depth",
+    "grip_for_height",
+    "stick_out_cap",
     "usable_power",
     "feed_for_load_share",
     "feed_for_wall_roughness",
@@ -721,6 +723,20 @@ def practice_depth(
     on_bad_row: Literal["raise", "nan"] = "raise",
 ) -> Quantity:
     """Largest roughing depth of a pass that the practice allows."""
+def grip_for_height(
+    *,
+    part_height: QuantityLike,
+    smallest_grip: QuantityLike,
+    on_bad_row: Literal["raise", "nan"] = "raise",
+) -> Quantity:
+    """Smallest height of a part that the jaws must grip."""
+def stick_out_cap(
+    *,
+    diameter: QuantityLike,
+    stick_out_ratio: QuantityLike,
+    on_bad_row: Literal["raise", "nan"] = "raise",
+) -> Quantity:
+    """Longest stick-out of a cutter that the practice allows."""
 def usable_power(
     *,
     rated_motor_power: QuantityLike,

@@ -7,15 +7,11 @@ use crate::errors::Fault;
 use gullet::{Code, Problem};
 use pyo3::exceptions::PyMemoryError;
 use pyo3::prelude::*;
-use pyo3::sync::PyOnceLock;
 use pyo3::types::{PyByteArray, PyBytes};
 use std::sync::Arc;
 
-static ARRAYS: PyOnceLock<Py<PyModule>> = PyOnceLock::new();
-
-pub fn module(py: Python<'_>) -> PyResult<&Bound<'_, PyModule>> {
-    let module = ARRAYS.get_or_try_init(py, || py.import("gullet._arrays").map(Bound::unbind))?;
-    Ok(module.bind(py))
+pub fn module(py: Python<'_>) -> PyResult<Bound<'_, PyModule>> {
+    py.import("gullet._arrays")
 }
 
 /// Rows between two looks at Ctrl-C.
@@ -58,25 +54,40 @@ impl Data {
     }
 
     /// Both broadcast together and combined, value by value.
-    pub fn zip(&self, other: &Data, combine: impl Fn(f64, f64) -> f64) -> Result<Data, Fault> {
+    pub fn zip(
+        &self,
+        py: Python<'_>,
+        other: &Data,
+        combine: impl Fn(f64, f64) -> f64 + Sync,
+    ) -> Result<Data, Fault> {
         if let (Data::Scalar(a), Data::Scalar(b)) = (self, other) {
             return Ok(Data::Scalar(combine(*a, *b)));
         }
         let shape = common_shape(&[self, other])?;
-        let (a, b) = (self.spread(&shape)?, other.spread(&shape)?);
-        let values: Vec<f64> = match (&a, &b) {
-            (Data::Scalar(a), b) => b.values().iter().map(|b| combine(*a, *b)).collect(),
-            (a, Data::Scalar(b)) => a.values().iter().map(|a| combine(*a, *b)).collect(),
-            (a, b) => {
-                let pairs = a.values().iter().zip(b.values());
-                pairs.map(|(a, b)| combine(*a, *b)).collect()
-            }
-        };
-        Ok(Data::Array(values.into(), shape))
+        let (a, b) = (self.spread(py, &shape)?, other.spread(py, &shape)?);
+        let count = size(&shape)?;
+        let mut results = reserve(count)?;
+        for start in (0..count).step_by(CHUNK) {
+            let end = (start + CHUNK).min(count);
+            py.detach(|| match (&a, &b) {
+                (Data::Scalar(a), b) => {
+                    results.extend(b.values()[start..end].iter().map(|b| combine(*a, *b)));
+                }
+                (a, Data::Scalar(b)) => {
+                    results.extend(a.values()[start..end].iter().map(|a| combine(*a, *b)));
+                }
+                (a, b) => {
+                    let pairs = a.values()[start..end].iter().zip(&b.values()[start..end]);
+                    results.extend(pairs.map(|(a, b)| combine(*a, *b)));
+                }
+            });
+            py.check_signals()?;
+        }
+        Ok(Data::Array(results.into(), shape))
     }
 
     /// Repeated to a shape; a scalar stays one.
-    pub fn spread(&self, shape: &[usize]) -> Result<Data, Fault> {
+    pub fn spread(&self, py: Python<'_>, shape: &[usize]) -> Result<Data, Fault> {
         let Data::Array(values, own) = self else {
             return Ok(self.clone());
         };
@@ -97,17 +108,22 @@ impl Data {
         let mut results = reserve(count)?;
         let mut index = vec![0; shape.len()];
         let mut place = 0;
-        for _ in 0..count {
-            results.push(values[place]);
-            for axis in (0..shape.len()).rev() {
-                index[axis] += 1;
-                place += steps[axis];
-                if index[axis] < shape[axis] {
-                    break;
+        for start in (0..count).step_by(CHUNK) {
+            py.detach(|| {
+                for _ in start..(start + CHUNK).min(count) {
+                    results.push(values[place]);
+                    for axis in (0..shape.len()).rev() {
+                        index[axis] += 1;
+                        place += steps[axis];
+                        if index[axis] < shape[axis] {
+                            break;
+                        }
+                        place -= steps[axis] * index[axis];
+                        index[axis] = 0;
+                    }
                 }
-                place -= steps[axis] * index[axis];
-                index[axis] = 0;
-            }
+            });
+            py.check_signals()?;
         }
         Ok(Data::Array(results.into(), shape.to_vec()))
     }

@@ -2,14 +2,11 @@
 
 use gullet::{Code, Error, Problem};
 use pyo3::prelude::*;
-use pyo3::sync::PyOnceLock;
 use pyo3::types::PyTuple;
 
-static ERRORS: PyOnceLock<Py<PyModule>> = PyOnceLock::new();
-
-fn module(py: Python<'_>) -> PyResult<&Bound<'_, PyModule>> {
-    let module = ERRORS.get_or_try_init(py, || py.import("gullet._errors").map(Bound::unbind))?;
-    Ok(module.bind(py))
+// Modules are looked up anew each time: one kept here would be that of the first interpreter.
+fn module(py: Python<'_>) -> PyResult<Bound<'_, PyModule>> {
+    py.import("gullet._errors")
 }
 
 /// What stops a call: problems of the core, or an exception of Python such as an interrupt.
@@ -112,7 +109,11 @@ pub fn warn_rows(py: Python<'_>, name: &str, rows: &Rows) -> PyResult<()> {
     Ok(())
 }
 
-/// Every code with its number, in order.
+/// Every code of an error with its number, in order.
+///
+/// >>> import gullet
+/// >>> gullet.codes()[0]
+/// ('out_of_range', 10)
 #[pyfunction]
 pub fn codes() -> Vec<(&'static str, i32)> {
     Code::ALL

@@ -1,12 +1,12 @@
-//! The catalogue: every formula as a function of keywords, and worked steps.
+//! The catalogue: every formula as a function of keywords.
 
 use crate::array::{self, CHUNK, Data};
 use crate::errors::{Rows, of_problems, raise, warn_rows};
-use crate::quantity::{Quantity, escaped, read, scalar, system};
+use crate::quantity::{Quantity, escaped, read, scalar, units_of_call};
 use gullet::formula::{self as core, Column, catalogue, find};
 use gullet::quantity::{UnitSystem, exact_text, format};
 use gullet::{Code, Problem};
-use pyo3::exceptions::{PyTypeError, PyValueError};
+use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyString, PyTuple};
 
@@ -16,14 +16,15 @@ const ON_BAD_ROW: &str = "on_bad_row";
 /// Most bad rows an error tells of one by one.
 const FIRST: usize = 5;
 
+// Each formula has a text of its own: a text of the class would hide it.
 #[pyclass(frozen, module = "gullet.formula")]
 pub struct Formula {
-    formula: &'static core::Formula,
+    pub formula: &'static core::Formula,
     names: Vec<Py<PyString>>,
 }
 
 impl Formula {
-    fn new(py: Python<'_>, formula: &'static core::Formula) -> Formula {
+    pub fn new(py: Python<'_>, formula: &'static core::Formula) -> Formula {
         Formula {
             formula,
             names: formula
@@ -82,7 +83,7 @@ impl Formula {
     }
 
     /// The arguments in SI units and the policy for bad rows.
-    fn arguments(
+    pub fn arguments(
         &self,
         py: Python<'_>,
         given: Option<&Bound<'_, PyDict>>,
@@ -174,9 +175,13 @@ impl Formula {
             }
         }
         if all_scalar && let Some(scalars) = scalars.get(..values.len()) {
+            if let Ok(si) = self.formula.call(scalars) {
+                return Ok(scalar(self.formula.result, si));
+            }
+            // Once more for the error, told in the units given.
             return self
                 .formula
-                .call(scalars)
+                .call_in(scalars, units_given(py, given))
                 .map(|si| scalar(self.formula.result, si))
                 .map_err(|error| raise(py, &error));
         }
@@ -184,17 +189,21 @@ impl Formula {
         let shape = array::common_shape(&all).map_err(|fault| fault.raise(py))?;
         let mut spread = Vec::with_capacity(values.len());
         for data in &values {
-            spread.push(data.spread(&shape).map_err(|fault| fault.raise(py))?);
+            spread.push(data.spread(py, &shape).map_err(|fault| fault.raise(py))?);
         }
-        let data = self.rows(py, &spread, &shape, nan)?;
-        Ok(Quantity {
-            kind: self.formula.result,
-            data,
-        })
+        let data = self.rows(py, &spread, &shape, nan, given)?;
+        Ok(Quantity::of(self.formula.result, data))
     }
 
     /// Every row, in chunks without the interpreter, so that other threads and Ctrl-C get a turn.
-    fn rows(&self, py: Python<'_>, values: &[Data], shape: &[usize], nan: bool) -> PyResult<Data> {
+    fn rows(
+        &self,
+        py: Python<'_>,
+        values: &[Data],
+        shape: &[usize],
+        nan: bool,
+        given: Option<&Bound<'_, PyDict>>,
+    ) -> PyResult<Data> {
         let count = array::size(shape)?;
         let mut results = array::reserve(count)?;
         results.resize(count, f64::NAN);
@@ -242,7 +251,7 @@ impl Formula {
             } else {
                 return Err(of_problems(
                     py,
-                    &self.row_problems(values, &first),
+                    &self.row_problems(values, &first, units_given(py, given)),
                     Some(&rows),
                 ));
             }
@@ -250,7 +259,7 @@ impl Formula {
         Ok(Data::Array(results.into(), shape.to_vec()))
     }
 
-    fn row_problems(&self, values: &[Data], rows: &[usize]) -> Vec<Problem> {
+    fn row_problems(&self, values: &[Data], rows: &[usize], units: UnitSystem) -> Vec<Problem> {
         let mut problems = Vec::new();
         for row in rows {
             let arguments: Vec<f64> = values
@@ -260,7 +269,7 @@ impl Formula {
                     Data::Array(values, _) => values[*row],
                 })
                 .collect();
-            if let Err(error) = self.formula.call(&arguments) {
+            if let Err(error) = self.formula.call_in(&arguments, units) {
                 for mut problem in error.into_problems() {
                     problem.remedy = format!("row {row}: {}", problem.remedy);
                     problems.push(problem);
@@ -323,51 +332,61 @@ impl Formula {
             .call1((slf,))
     }
 
+    /// Name it is called by.
     #[getter]
     fn name(&self) -> &'static str {
         self.formula.name
     }
 
+    /// Topic it stands under.
     #[getter]
     fn topic(&self) -> &'static str {
         self.formula.topic
     }
 
+    /// Symbol of its result.
     #[getter]
     fn symbol(&self) -> &'static str {
         self.formula.symbol
     }
 
+    /// What it gives.
     #[getter]
     fn meaning(&self) -> &'static str {
         self.formula.meaning
     }
 
+    /// Equation as text.
     #[getter]
     fn equation(&self) -> &'static str {
         self.formula.equation
     }
 
+    /// Equation in LaTeX.
     #[getter]
     fn latex(&self) -> &'static str {
         self.formula.latex
     }
 
+    /// Assumptions and range.
     #[getter]
     fn validity(&self) -> &'static str {
         self.formula.validity
     }
 
+    /// Where the equation comes from.
     #[getter]
     fn source(&self) -> &'static str {
         self.formula.source
     }
 
+    /// Kind of its result.
     #[getter]
     fn result(&self) -> &'static str {
         self.formula.result.name()
     }
 
+    /// Worked example: arguments, result as printed, tolerance, source.
     #[getter]
     fn example(&self) -> (&'static str, &'static str, f64, &'static str) {
         let example = &self.formula.example;
@@ -379,6 +398,7 @@ impl Formula {
         )
     }
 
+    /// Its arguments, each with symbol, kind, meaning and admissible range.
     #[getter]
     fn parameters<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         let rows: Vec<_> = self
@@ -425,7 +445,16 @@ impl Formula {
     }
 }
 
+pub fn units_given(py: Python<'_>, given: Option<&Bound<'_, PyDict>>) -> UnitSystem {
+    let values = given.map(|given| given.iter().map(|(_, value)| value));
+    units_of_call(py, values.into_iter().flatten())
+}
+
 /// Every formula, by topic.
+///
+/// >>> import gullet
+/// >>> [formula.name for formula in gullet.formulas() if formula.topic == "thread"]
+/// ['tap_drill_diameter', 'thread_percent', 'threading_passes', 'threading_depth']
 #[pyfunction]
 pub fn formulas(py: Python<'_>) -> Vec<Formula> {
     catalogue()
@@ -433,12 +462,17 @@ pub fn formulas(py: Python<'_>) -> Vec<Formula> {
         .collect()
 }
 
-fn named(py: Python<'_>, name: &str) -> PyResult<Formula> {
+pub fn named(py: Python<'_>, name: &str) -> PyResult<Formula> {
     find(name)
         .map(|formula| Formula::new(py, formula))
         .map_err(|error| raise(py, &error))
 }
 
+/// A formula by its name.
+///
+/// >>> import gullet
+/// >>> print(gullet.evaluate("spindle_speed", cutting_speed="300 ft/min", diameter="1/2 in"))
+/// 2292 rpm
 #[pyfunction]
 #[pyo3(signature = (name, /, **arguments))]
 pub fn evaluate(
@@ -447,133 +481,4 @@ pub fn evaluate(
     arguments: Option<&Bound<'_, PyDict>>,
 ) -> PyResult<Quantity> {
     named(py, name)?.call(py, arguments)
-}
-
-#[pyfunction]
-#[pyo3(signature = (name, /, **arguments))]
-pub fn explain(
-    py: Python<'_>,
-    name: &str,
-    arguments: Option<&Bound<'_, PyDict>>,
-) -> PyResult<Step> {
-    let formula = named(py, name)?;
-    let (values, _) = formula.arguments(py, arguments)?;
-    let mut scalars = Vec::new();
-    for (data, parameter) in values.iter().zip(formula.formula.parameters) {
-        match data {
-            Data::Scalar(value) => scalars.push(*value),
-            Data::Array(..) => {
-                let problem = Problem::new(
-                    Code::WrongType,
-                    parameter.name,
-                    "an array",
-                    "one quantity",
-                    "a step is worked for one row: take one",
-                );
-                return Err(of_problems(py, &[problem], None));
-            }
-        }
-    }
-    step(py, formula.formula, scalars)
-}
-
-fn step(py: Python<'_>, formula: &'static core::Formula, values: Vec<f64>) -> PyResult<Step> {
-    let result = formula.call(&values).map_err(|error| raise(py, &error))?;
-    Ok(Step {
-        step: core::Step::new(formula, &values, result),
-    })
-}
-
-#[pyfunction]
-pub fn _step(py: Python<'_>, name: &str, values: Vec<f64>) -> PyResult<Step> {
-    let formula = find(name).map_err(|error| raise(py, &error))?;
-    if values.len() != formula.parameters.len() {
-        return Err(PyValueError::new_err("no pickled Step"));
-    }
-    step(py, formula, values)
-}
-
-#[pyclass(frozen, module = "gullet", name = "Step")]
-pub struct Step {
-    pub step: core::Step,
-}
-
-#[pymethods]
-impl Step {
-    #[getter]
-    fn formula(&self, py: Python<'_>) -> Formula {
-        Formula::new(py, self.step.formula)
-    }
-
-    #[getter]
-    fn arguments<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        let dict = PyDict::new(py);
-        for (parameter, si) in self
-            .step
-            .formula
-            .parameters
-            .iter()
-            .zip(&self.step.arguments)
-        {
-            dict.set_item(parameter.name, scalar(parameter.kind, *si))?;
-        }
-        Ok(dict)
-    }
-
-    #[getter]
-    fn result(&self) -> Quantity {
-        scalar(self.step.formula.result, self.step.result)
-    }
-
-    #[getter]
-    fn text(&self, py: Python<'_>) -> PyResult<String> {
-        Ok(self.step.text(system(py)?))
-    }
-
-    #[getter]
-    fn latex(&self, py: Python<'_>) -> PyResult<String> {
-        Ok(self.step.latex(system(py)?))
-    }
-
-    #[getter]
-    fn source(&self) -> &'static str {
-        self.step.formula.source
-    }
-
-    fn __str__(&self, py: Python<'_>) -> PyResult<String> {
-        self.text(py)
-    }
-
-    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
-        Ok(format!("<Step {}>", self.text(py)?))
-    }
-
-    fn __eq__(&self, other: &Step) -> bool {
-        let bits = |step: &core::Step| -> Vec<u64> {
-            step.arguments.iter().map(|value| value.to_bits()).collect()
-        };
-        self.step.formula.name == other.step.formula.name && bits(&self.step) == bits(&other.step)
-    }
-
-    fn __hash__(&self) -> u64 {
-        self.step.result.to_bits()
-    }
-
-    fn __reduce__(&self, py: Python<'_>) -> PyResult<(Py<PyAny>, (&'static str, Vec<f64>))> {
-        let make = py.import("gullet._gullet")?.getattr("_step")?.unbind();
-        Ok((make, (self.step.formula.name, self.step.arguments.clone())))
-    }
-
-    fn _repr_html_(&self, py: Python<'_>) -> PyResult<String> {
-        Ok(format!(
-            "<div>$${}$$<small>{} Source: {}</small></div>",
-            escaped(&self.latex(py)?),
-            escaped(self.step.formula.meaning),
-            escaped(self.step.formula.source)
-        ))
-    }
-
-    fn _repr_latex_(&self, py: Python<'_>) -> PyResult<String> {
-        Ok(format!("$${}$$", self.latex(py)?))
-    }
 }

@@ -1,17 +1,20 @@
 //! The Python face: conversions only, every number comes from the core.
 #![forbid(unsafe_code)]
-// The methods are documented in the stub and in the package's help.
-#![allow(missing_docs)]
+// What `help` shows is written for Python: its examples begin with three signs, and run.
+#![allow(missing_docs, clippy::doc_lazy_continuation)]
 // Records cross as plain tuples, which the package names.
 #![allow(clippy::type_complexity)]
 
 mod array;
+mod arrow;
 mod cut;
 mod errors;
 mod formula;
+mod job;
 mod model;
 mod plan;
 mod quantity;
+mod step;
 
 use pyo3::prelude::*;
 
@@ -22,12 +25,12 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add("__version__", env!("CARGO_PKG_VERSION"))?;
     module.add_class::<quantity::Quantity>()?;
     module.add_class::<formula::Formula>()?;
-    module.add_class::<formula::Step>()?;
+    module.add_class::<step::Step>()?;
     module.add_class::<model::Library>()?;
     module.add_class::<model::Part>()?;
     module.add_class::<cut::Setup>()?;
     module.add_class::<cut::Cut>()?;
-    module.add_class::<plan::Job>()?;
+    module.add_class::<job::Job>()?;
     module.add_class::<plan::PassPlan>()?;
     module.add_class::<plan::Card>()?;
     module.add_function(wrap_pyfunction!(quantity::_quantity, module)?)?;
@@ -35,18 +38,24 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(quantity::kinds, module)?)?;
     module.add_function(wrap_pyfunction!(formula::formulas, module)?)?;
     module.add_function(wrap_pyfunction!(formula::evaluate, module)?)?;
-    module.add_function(wrap_pyfunction!(formula::explain, module)?)?;
-    module.add_function(wrap_pyfunction!(formula::_step, module)?)?;
+    module.add_function(wrap_pyfunction!(step::explain, module)?)?;
+    module.add_function(wrap_pyfunction!(step::_step, module)?)?;
     module.add_function(wrap_pyfunction!(model::job_keys, module)?)?;
+    module.add_function(wrap_pyfunction!(model::material_fields, module)?)?;
     module.add_function(wrap_pyfunction!(model::builtin_names, module)?)?;
     module.add_function(wrap_pyfunction!(cut::record_fields, module)?)?;
     module.add_function(wrap_pyfunction!(cut::_cut, module)?)?;
-    module.add_function(wrap_pyfunction!(plan::_job, module)?)?;
+    module.add_function(wrap_pyfunction!(job::_job, module)?)?;
     module.add_function(wrap_pyfunction!(plan::_plan, module)?)?;
     module.add_function(wrap_pyfunction!(plan::_card, module)?)?;
     module.add_function(wrap_pyfunction!(plan::_planned_cut, module)?)?;
-    module.add_function(wrap_pyfunction!(plan::job_schema, module)?)?;
-    module.add_function(wrap_pyfunction!(plan::job_reference, module)?)?;
+    module.add_function(wrap_pyfunction!(job::job_schema, module)?)?;
+    module.add_function(wrap_pyfunction!(job::job_reference, module)?)?;
+    module.add_class::<arrow::Table>()?;
+    module.add_function(wrap_pyfunction!(arrow::_table, module)?)?;
+    module.add_function(wrap_pyfunction!(arrow::catalogue, module)?)?;
+    module.add_function(wrap_pyfunction!(arrow::column_unit, module)?)?;
+    module.add_function(wrap_pyfunction!(arrow::worked_examples, module)?)?;
     module.add_function(wrap_pyfunction!(errors::codes, module)?)?;
     Ok(())
 }

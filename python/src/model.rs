@@ -1,12 +1,15 @@
 //! Tables, and what a shop owns: sections of a job file read alone.
 
+use crate::arrow::{Table, of_listing, system_named};
 use crate::errors::{Fault, raise};
 use crate::quantity::{Quantity, scalar};
+use gullet::listing::{Cell, Form};
 use gullet::model::{Machine, Practice};
 use gullet::plan::{Part as CorePart, job_keys as core_job_keys};
-use gullet::quantity::Kind;
+use gullet::quantity::{Kind, UnitSystem};
 use gullet::table::{Library as CoreLibrary, Material, Overlay, Process, Ranged, ToolMaterial};
 use gullet::{Code, Problem};
+use pyo3::IntoPyObjectExt;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 use std::hash::{DefaultHasher, Hash, Hasher};
@@ -49,6 +52,15 @@ impl Tables {
     }
 }
 
+/// The reference tables, with a shop's own tables over them.
+///
+/// >>> import gullet
+/// >>> library = gullet.Library()
+/// >>> library.tables
+/// ['materials', 'cutting_speeds', 'feeds', 'unit_power', 'tool_life', 'hardness', 'sources']
+/// >>> own = gullet.Library([("own.csv", "id,class,tool_material,process,sfm_start,src\no1,6061,HSS,end milling,220,trial\n")])
+/// >>> gullet.Material("6061", library=own).cutting_speed("HSS").start == gullet.Quantity("220 ft/min")
+/// True
 #[pyclass(frozen, module = "gullet", name = "Library")]
 pub struct Library {
     pub tables: Tables,
@@ -129,34 +141,41 @@ impl Library {
         })
     }
 
+    /// Names and texts of the tables laid over.
     #[getter]
     fn overlays(&self) -> Vec<(String, String)> {
         self.tables.overlays.to_vec()
     }
 
-    #[getter]
-    fn materials<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
-        let materials = self.tables.get().materials();
-        materials
-            .iter()
-            .map(|material| material_row(py, material))
-            .collect()
+    /// One of the tables, a shop's own rows included.
+    ///
+    /// >>> import gullet
+    /// >>> feeds = gullet.Library().table("feeds", units="inch")
+    /// >>> feeds["feed_start_in"].kind
+    /// 'length'
+    #[pyo3(signature = (name, *, units=None))]
+    fn table(&self, py: Python<'_>, name: &str, units: Option<&str>) -> PyResult<Table> {
+        let answer = || -> Result<Table, Fault> {
+            of_listing(&self.tables.get().listing(name)?, system_named(py, units)?)
+        };
+        answer().map_err(|fault| fault.raise(py))
     }
 
+    #[classattr]
+    fn tables() -> Vec<&'static str> {
+        CoreLibrary::LISTINGS.to_vec()
+    }
+
+    /// The table of materials.
     #[getter]
-    fn sources<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
-        let row = |source: &gullet::table::Source| {
-            let row = PyDict::new(py);
-            row.set_item("id", &source.id)?;
-            row.set_item("author", &source.author)?;
-            row.set_item("title", &source.title)?;
-            row.set_item("year", &source.year)?;
-            row.set_item("edition", &source.edition)?;
-            row.set_item("place", &source.place)?;
-            row.set_item("provenance", source.provenance.name())?;
-            Ok(row)
-        };
-        self.tables.get().sources().iter().map(row).collect()
+    fn materials(&self, py: Python<'_>) -> PyResult<Table> {
+        self.table(py, "materials", None)
+    }
+
+    /// The table of sources.
+    #[getter]
+    fn sources(&self, py: Python<'_>) -> PyResult<Table> {
+        self.table(py, "sources", None)
     }
 
     fn _cutting_speed(
@@ -248,40 +267,60 @@ fn asked(tool: &str, process: &str) -> Result<(ToolMaterial, Process), Fault> {
     Ok((tool, process))
 }
 
+/// What the tables know of a material, by name.
 fn material_row<'py>(py: Python<'py>, material: &Material) -> PyResult<Bound<'py, PyDict>> {
     let row = PyDict::new(py);
-    let maybe = |kind, si: Option<f64>| si.map(|si| scalar(kind, si));
-    let pair = material.pairs.first();
-    row.set_item("id", &material.id)?;
-    row.set_item("name", &material.name)?;
-    row.set_item("aliases", material.aliases.clone())?;
-    row.set_item("iso513", material.iso513.name())?;
-    row.set_item("condition", &material.condition)?;
-    row.set_item("hardness_brinell", material.hardness_brinell)?;
-    row.set_item(
-        "tensile",
-        maybe(Kind::Pressure, material.tensile.map(|v| v.value)),
-    )?;
-    row.set_item(
-        "kc11",
-        maybe(Kind::Pressure, pair.map(|pair| pair.kc11.value)),
-    )?;
-    row.set_item("chip_exponent", pair.map(|pair| pair.exponent.value))?;
-    row.set_item("force_source", pair.map(|pair| pair.source.clone()))?;
-    row.set_item(
-        "density",
-        maybe(Kind::Density, material.density.map(|v| v.value)),
-    )?;
-    row.set_item(
-        "youngs_modulus",
-        maybe(Kind::Pressure, material.youngs_modulus.map(|v| v.value)),
-    )?;
-    row.set_item("machinability", material.machinability.map(|v| v.value))?;
-    row.set_item("cautions", material.cautions.clone())?;
-    row.set_item("sources", material.sources.clone())?;
-    row.set_item("provenance", material.provenance.name())?;
-    row.set_item("note", &material.note)?;
+    for (column, cell) in material.fields() {
+        let kind = match column.form {
+            Form::Number(kind) | Form::Range(kind) => kind,
+            _ => Kind::Ratio,
+        };
+        // A pure number is a float, as in the sections of a job.
+        let number = |si: f64| match kind {
+            Kind::Ratio => si.into_bound_py_any(py),
+            kind => scalar(kind, si).into_bound_py_any(py),
+        };
+        let value = match cell {
+            Cell::Text(text) => text.into_bound_py_any(py)?,
+            Cell::Texts(texts) => texts.into_bound_py_any(py)?,
+            Cell::Pairs(pairs) => pairs.into_bound_py_any(py)?,
+            Cell::Whole(value) => value.into_bound_py_any(py)?,
+            Cell::Flag(value) => value.into_bound_py_any(py)?,
+            Cell::Number(si) => number(si)?,
+            Cell::Range(low, high) => (number(low)?, number(high)?).into_bound_py_any(py)?,
+            _ => py.None().into_bound(py),
+        };
+        row.set_item(column.name, value)?;
+    }
     Ok(row)
+}
+
+type ColumnRow = (&'static str, String, bool, &'static str);
+
+/// Attributes of a material: name, type, whether one may be missing, meaning.
+#[pyfunction]
+pub fn material_fields() -> Vec<ColumnRow> {
+    let number = |kind| {
+        if kind == Kind::Ratio {
+            "float"
+        } else {
+            "Quantity"
+        }
+    };
+    Material::columns()
+        .map(|column| {
+            let form = match column.form {
+                Form::Texts => "list[str]".to_owned(),
+                Form::Pairs => "list[tuple[str, str]]".to_owned(),
+                Form::Whole => "int".to_owned(),
+                Form::Flag => "bool".to_owned(),
+                Form::Number(kind) => number(kind).to_owned(),
+                Form::Range(kind) => format!("tuple[{0}, {0}]", number(kind)),
+                _ => "str".to_owned(),
+            };
+            (column.name, form, column.optional, column.meaning)
+        })
+        .collect()
 }
 
 /// One section of a job file with the tables it was read against.
@@ -295,6 +334,10 @@ pub struct Part {
 }
 
 impl Part {
+    pub fn units(&self) -> UnitSystem {
+        CorePart::units_of(&self.section, &self.keys)
+    }
+
     pub fn material(&self) -> Result<&Material, Fault> {
         match &self.part {
             CorePart::Material(material) => Ok(material),
@@ -426,7 +469,12 @@ pub fn job_keys() -> Vec<KeyRow> {
         .collect()
 }
 
-/// Names of the built-in machines and practices.
+/// Names of the built-in machines and practices; their data are invented.
+///
+/// >>> import gullet
+/// >>> machines, practices = gullet.builtin_names()
+/// >>> "manual-knee-mill" in machines
+/// True
 #[pyfunction]
 pub fn builtin_names() -> (&'static [&'static str], &'static [&'static str]) {
     (Machine::BUILTIN, Practice::BUILTIN)

@@ -13,21 +13,6 @@ from gullet import _gullet
 
 PACKAGE = Path(__file__).parent.parent / "gullet"
 SECTIONS = ("material", "blank", "cutter", "machine", "hold", "practice")
-MATERIAL = {
-    "id": "str",
-    "aliases": "list[str]",
-    "condition": "str",
-    "hardness_brinell": "tuple[float, float] | None",
-    "tensile": "Quantity | None",
-    "force_source": "str | None",
-    "density": "Quantity | None",
-    "youngs_modulus": "Quantity | None",
-    "machinability": "float | None",
-    "cautions": "list[str]",
-    "sources": "list[tuple[str, str]]",
-    "provenance": "str",
-    "note": "str",
-}
 
 
 def formulas() -> str:
@@ -72,6 +57,10 @@ def fields() -> str:
         for field, _, meaning, optional in rows:
             lines.append(f"    {field}: Quantity{' | None' if optional else ''}")
             lines.append(f'    """{meaning}"""')
+    material = {
+        name: (of + " | None" if optional else of, meaning)
+        for name, of, optional, meaning in _gullet.material_fields()
+    }
     forms = {"ratio": "float", "count": "int", "flag": "bool", "quantity": "Quantity"}
     for section in SECTIONS:
         start(section.capitalize())
@@ -84,13 +73,15 @@ def fields() -> str:
             of = forms.get(form, "str")
             if form == "list":
                 of = "tuple[Quantity, ...] | None"
-            elif section == "material" and name in MATERIAL:
-                of = MATERIAL[name]
+            elif section == "material" and name in material:
+                of = material[name][0]
             elif not required:
                 of += " | None"
             lines += [f"    {name}: {of}", f'    """{row[8]}"""']
         if section == "material":
-            lines += [f"    {n}: {of}" for n, of in MATERIAL.items() if n not in known]
+            for name, (of, meaning) in material.items():
+                if name not in known:
+                    lines += [f"    {name}: {of}", f'    """{meaning}"""']
     return "\n".join(lines) + "\n"
 
 

@@ -30,6 +30,9 @@ feed: gullet.Quantity = cut.settings.table_feed
 wheel: gullet.Quantity | None = cut.settings.handwheel_rate
 limit: gullet.Limit | None = cut.ledger.binding
 diameter: gullet.Quantity = cutter.diameter
+feeds: gullet.Table = gullet.Library().table("feeds", units="inch")
+units: list[str | None] = [column.unit for column in feeds.columns]
+ledger: gullet.Table = cut.ledger.to_table(units="metric")
 
 if __name__ == "__main__":
     print(f"{speed:rpm}")

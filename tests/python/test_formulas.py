@@ -96,3 +96,31 @@ def test_warnings_have_their_category_and_point_here():
         warnings.simplefilter("always")
         SPEED(cutting_speed="90 m/min", diameter=Quantity([0.0], "mm"), on_bad_row="nan")
     assert seen[0].category is GulletWarning and seen[0].filename == __file__
+
+
+def told(**arguments):
+    with pytest.raises(GulletError) as caught:
+        SPEED(**arguments)
+    return caught.value.value, caught.value.admissible
+
+
+def test_errors_are_told_in_the_units_given():
+    inch, metric = ("-1 in", "above 0 in"), ("-25.4 mm", "above 0 mm")
+    # Inch where one argument is, in whatever form it comes.
+    assert told(cutting_speed="90 ft/min", diameter="-1 in") == inch
+    assert told(cutting_speed="90 m/min", diameter=Quantity("-1 in")) == inch
+    assert told(cutting_speed="90 m/min", diameter=Quantity(-1.0, "in")) == inch
+    assert told(cutting_speed="90 m/min", diameter=2 * Quantity("-1/2 in")) == inch
+    assert told(cutting_speed="90 m/min", diameter=pickle.loads(pickle.dumps(Quantity("-1 in")))) == inch
+    assert told(cutting_speed="90 m/min", diameter=["1 in", "-1 in"]) == inch
+    assert told(cutting_speed="90 m/min", diameter=Quantity([1, -1], "in")) == inch
+    assert told(cutting_speed=Quantity("90 m/min"), diameter=Quantity("-25.4 mm")) == metric
+    # What is computed names no unit: then the system that is printed in.
+    computed = Quantity("1 m/min") * Quantity("-1 min") * (25.4 / 1000)
+    with gullet.units("inch"):
+        assert told(cutting_speed=Quantity.from_json(Quantity("1 m/s").to_json()),
+                    diameter=Quantity.from_json(computed.to_json())) == inch
+        assert told(cutting_speed="90 m/min", diameter="-25.4 mm") == metric
+    with pytest.raises(GulletError) as caught:
+        gullet.explain("spindle_speed", cutting_speed="90 ft/min", diameter="-1 in")
+    assert caught.value.value == "-1 in"

@@ -194,3 +194,31 @@ def test_the_readme_shows_the_digits_of_the_command():
     shown = subprocess.run(command, cwd=ROOT, capture_output=True, text=True, check=True).stdout
     speed = gullet.formula.spindle_speed(cutting_speed="90 ft/min", diameter="1/2 in")
     assert float(shown) == speed.to("rpm")
+
+
+def test_cuts_and_parts_are_told_in_the_units_given():
+    with pytest.raises(GulletError) as caught:
+        gullet.Cutter(form="square", material="HSS", diameter="1/2 in", teeth=2,
+                      flute_length="-1 in", stick_out="1.5 in")
+    assert caught.value.value == "-1 in" and "in" in caught.value.admissible
+    setup = gullet.setup(**PARTS)
+    with pytest.raises(GulletError) as caught:
+        setup.mill(operation="side-milling", axial_depth="0.4 in", radial_depth="0.6 in")
+    assert caught.value.value == "0.6 in" and "0.5 in" in caught.value.admissible
+    with pytest.raises(GulletError) as caught:
+        setup.mill(operation="side-milling", axial_depth="0.4 in")
+    assert caught.value.admissible == "above 0 in"
+    metric = gullet.setup(**{**PARTS, "blank": {"length": "80 mm", "width": "50 mm", "height": "25 mm"},
+                             "cutter": {"form": "square", "material": "HSS", "diameter": "12 mm", "teeth": 2,
+                                        "flute_length": "25 mm", "stick_out": "40 mm"},
+                             "hold": {"clamping_force": "10 kN", "grip_depth": "12 mm"}})
+    with pytest.raises(GulletError) as caught:
+        metric.mill(operation="side-milling", axial_depth="10 mm", radial_depth="13 mm")
+    assert caught.value.value == "13 mm" and "12 mm" in caught.value.admissible
+
+
+def test_a_cut_is_the_same_with_and_without_its_words():
+    setup = gullet.setup(**PARTS)
+    plain, told = setup.mill(**PASS, warn_of_doubts=False), setup.mill(**PASS, warn_of_doubts=False)
+    assert told.steps and told.ledger and told == plain and hash(told) == hash(plain)
+    assert plain.ledger == told.ledger and plain.to_json() == told.to_json()

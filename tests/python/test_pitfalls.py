@@ -92,6 +92,33 @@ except KeyboardInterrupt:
     assert stopped - sent < 0.2
 
 
+@pytest.mark.skipif(sys.platform == "win32", reason="signals")
+@pytest.mark.parametrize("work", [
+    "a * b", "a + a", "a > b", "c * d", "gullet.formula.spindle_speed(cutting_speed=s, diameter=b)",
+])
+def test_p4_ctrl_c_stops_any_long_call(work):
+    code = f"""
+import gullet, numpy, time
+a = gullet.Quantity(numpy.full(2_000_000, 2.0), "mm")
+b = gullet.Quantity(numpy.full(2_000_000, 3.0), "mm")
+c = gullet.Quantity(numpy.full((1500, 1), 3.0), "mm")
+d = gullet.Quantity(numpy.full((1, 1500), 3.0), "mm")
+s = gullet.Quantity(numpy.full(2_000_000, 3.0), "m/s")
+print("ready", flush=True)
+try:
+    while True:
+        {work}
+except KeyboardInterrupt:
+    print(time.time())
+"""
+    process = subprocess.Popen([sys.executable, "-c", code], stdout=subprocess.PIPE, text=True)
+    assert process.stdout.readline() == "ready\n"
+    time.sleep(0.25)
+    sent = time.time()
+    process.send_signal(signal.SIGINT)
+    assert float(process.communicate(timeout=30)[0]) - sent < 0.2
+
+
 def test_p5_strides_reverse_zero_stride_read_only_empty_and_twice():
     base = np.arange(1.0, 21.0)
     base.flags.writeable = False
@@ -184,6 +211,15 @@ def test_p14_classes_are_frozen():
             setattr(thing, name, 1)
 
 
+def _cut_in_a_process(given):
+    setup, width = given
+    return setup.mill(operation="side-milling", axial_depth="0.4 in", radial_depth=width, warn_of_doubts=False)
+
+
+def _rows(table):
+    return len(gullet.Table(table))
+
+
 def _in_a_process(length):
     return SPEED(cutting_speed="90 m/min", diameter=length)
 
@@ -196,6 +232,54 @@ def test_p15_threads_and_processes_give_the_same_bits():
     for start in ("fork", "spawn"):
         with ProcessPoolExecutor(2, mp_context=get_context(start)) as pool:
             assert [q.si for q in pool.map(_in_a_process, lengths)] == alone
+
+
+def test_p15_subinterpreters_work_or_are_refused_and_leave_the_first_one_whole():
+    code = """
+import gullet
+try:
+    import _interpreters as others
+except ImportError:
+    import _xxsubinterpreters as others
+inside = others.create()
+others.run_string(inside, '''
+try:
+    import gullet
+except ImportError as error:
+    assert "subinterpreters" in str(error)
+else:
+    assert str(gullet.Quantity("1 in")) == "25.4 mm"
+    try:
+        gullet.Quantity("1 kg")
+    except gullet.GulletError:
+        pass
+''')
+try:
+    gullet.Quantity("1 kg")
+except gullet.GulletError:
+    print(gullet.Quantity("1 in"), gullet.Quantity("1 in") == gullet.Quantity("25.4 mm"))
+"""
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True)
+    assert done.stdout.strip() == "25.4 mm True" and done.returncode == 0, done.stderr
+
+
+def test_p15_models_and_tables_through_pools():
+    setup = gullet.setup(
+        material="6061", blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+        cutter=gullet.Cutter(form="square", material="HSS", diameter="1/2 in", teeth=2,
+                             flute_length="1 in", stick_out="1.5 in"),
+        machine="manual-knee-mill", hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+    )
+    widths = [Quantity(width, "mm") for width in np.linspace(0.2, 2, 12).tolist()]
+    alone = [_cut_in_a_process((setup, width)) for width in widths]
+    for start in ("fork", "spawn"):
+        with ProcessPoolExecutor(2, mp_context=get_context(start)) as pool:
+            made = list(pool.map(_cut_in_a_process, [(setup, width) for width in widths]))
+            assert made == alone
+            tables = list(pool.map(_rows, [gullet.Library().table("feeds")] * 2))
+            assert set(tables) == {len(gullet.Library().table("feeds"))}
+    with ThreadPoolExecutor(8) as pool:
+        assert list(pool.map(_cut_in_a_process, [(setup, width) for width in widths])) == alone
 
 
 def test_p16_errors_tell_parameter_value_limit_and_row():

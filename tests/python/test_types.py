@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import subprocess
 import sys
 
@@ -30,6 +31,16 @@ def test_checkers_pass_the_example_and_find_the_wrong_one():
     assert done.returncode == 0, done.stdout
     done = run(*strict, str(HERE / "wrong_example.py"))
     assert done.stdout.count("error:") >= 3, done.stdout
+
+
+def test_a_second_checker_agrees(tmp_path):
+    settings = {"typeCheckingMode": "strict", "include": [str(HERE / "example.py"), str(HERE / "wrong_example.py")]}
+    (tmp_path / "pyrightconfig.json").write_text(json.dumps(settings))
+    done = run("-m", "basedpyright", "--outputjson", "--pythonpath", sys.executable, "--project", str(tmp_path))
+    found = json.loads(done.stdout)["generalDiagnostics"]
+    lines = {name: [d["message"] for d in found if d["file"].endswith(name)] for name in ("/example.py", "/wrong_example.py")}
+    assert lines["/example.py"] == []
+    assert len(lines["/wrong_example.py"]) >= 3, found
 
 
 def test_the_example_runs():

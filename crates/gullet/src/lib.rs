@@ -1,6 +1,6 @@
 //! Machining speeds, feeds, limits and passes.
 //!
-//! The floors, from the bottom: [`error`], [`quantity`], [`formula`], [`table`],
+//! The floors, from the bottom: [`error`], [`quantity`], [`listing`], [`formula`], [`table`],
 //! [`model`], [`operation`], [`plan`], [`study`]. A floor uses only the floors below it.
 #![forbid(unsafe_code)]
 
@@ -9,6 +9,7 @@
 pub mod elementary;
 pub mod error;
 pub mod formula;
+pub mod listing;
 pub mod model;
 pub mod operation;
 pub mod plan;

@@ -4,6 +4,7 @@ mod columns;
 mod define;
 mod describe;
 mod equation;
+mod listings;
 mod shared;
 mod step;
 mod substitute;
@@ -31,6 +32,7 @@ pub mod cases;
 pub use columns::Column;
 pub(crate) use columns::uneven;
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
+pub use listings::{catalogue_listing, examples_listing};
 pub use step::{NoRecord, Recorder, Step, Steps, description};
 
 use crate::error::{Result, unknown_name};

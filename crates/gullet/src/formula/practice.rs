@@ -2,6 +2,7 @@
 //! feed.
 
 use super::define::formulas;
+use super::finish::SQRT_3;
 
 formulas! {
     topic "practice";
@@ -115,7 +116,7 @@ formulas! {
     feed_for_wall_roughness {
         symbol "f_r", "f_r";
         meaning "Feed per revolution whose feed marks on a milled wall have a mean roughness.";
-        mean_roughness R_a: Length, from 0.0, to diameter / (9.0 * 3f64.sqrt()), "mean roughness wanted";
+        mean_roughness R_a: Length, from 0.0, to diameter / (9.0 * super::SQRT_3), "mean roughness wanted";
         diameter D: Length, above 0.0, "cutter diameter";
         -> Length;
         equation "f_r = sqrt(9 sqrt(3) D R_a)", r"f_r = \sqrt{9 \sqrt{3}\, D\, R_a}";
@@ -123,7 +124,7 @@ formulas! {
         source "derived: inverse of h = f^2/(4 D) and R_a = 4 h/(9 sqrt(3))";
         example "mean_roughness=0.5345835825 um; diameter=12 mm" => "0.31622776 mm", 1e-6, "own arithmetic: h = 0.1/48 mm, so f^2 = 0.1 mm2";
         = {
-            let area: quantity::Area = 9.0 * 3f64.sqrt() * D * R_a;
+            let area: quantity::Area = 9.0 * super::SQRT_3 * D * R_a;
             area.sqrt()
         }
     }

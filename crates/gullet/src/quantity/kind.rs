@@ -149,6 +149,22 @@ impl Unit {
         Fraction::of_unit(self).to_f64()
     }
 
+    /// The symbol as the end of a column's or a field's name: `m_per_min`, `n_per_mm2`, `lbf_ft`;
+    /// empty for a number without a unit.
+    ///
+    /// ```
+    /// use gullet::quantity::{Kind, unit};
+    /// assert_eq!(unit(Kind::Velocity, "ft/min")?.suffix(), "ft_per_min");
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
+    pub fn suffix(&self) -> String {
+        let symbol = self.symbol.replace('%', "percent").replace('/', "_per_");
+        symbol
+            .replace('.', "_")
+            .replace(['(', ')'], "")
+            .to_ascii_lowercase()
+    }
+
     /// Every spelling, the symbol first.
     pub(super) fn spellings(&self) -> impl Iterator<Item = &'static str> {
         core::iter::once(self.symbol).chain(self.aliases.iter().copied())

@@ -4,7 +4,7 @@
 //! 9.80665 m/s2: the pound-force is 4.4482216152605 N, the mechanical horsepower of 550 ft.lbf/s
 //! 745.69987158227022 W, the metric horsepower of 75 kgf.m/s 735.49875 W.
 
-use super::kind::{Kind, Unit};
+use super::kind::{Kind, Unit, UnitSystem};
 
 macro_rules! list {
     ($($symbol:literal $([$($alias:literal),* $(,)?])? = $numerator:literal / $denominator:literal;)*) => {
@@ -195,6 +195,19 @@ pub fn units(kind: Kind) -> &'static [Unit] {
         Kind::MoneyRate => MONEY_RATE,
         Kind::Density => DENSITY,
     }
+}
+
+/// The unit a column of plain numbers of this kind is in.
+pub fn column_unit(kind: Kind, system: UnitSystem) -> &'static Unit {
+    let usual = usual(kind);
+    // Times have two usual units of one system.
+    let place = usize::from(system == UnitSystem::Inch && usual.len() > 1 && kind != Kind::Time);
+    let found = usual.get(place).and_then(|symbol| unit_of(kind, symbol));
+    found.unwrap_or(&units(kind)[0])
+}
+
+fn unit_of(kind: Kind, symbol: &str) -> Option<&'static Unit> {
+    units(kind).iter().find(|unit| unit.symbol == symbol)
 }
 
 /// One or two units that show a person how a quantity of this kind is written.

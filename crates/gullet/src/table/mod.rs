@@ -8,6 +8,7 @@ mod feed;
 mod force;
 mod hardness;
 mod library;
+mod listings;
 mod names;
 mod parse;
 mod parse_material;

@@ -2,8 +2,9 @@
 
 use super::super::document::{Node, Reader, Section, Word};
 use super::sections::{BlankKeys, CutterKeys, HoldKeys, MachineKeys, MaterialKeys, PracticeKeys};
-use super::{machine, read};
+use super::{job_keys, machine, read};
 use crate::error::{Code, Problem, Result, unknown_name};
+use crate::formula;
 use crate::model::{
     Blank, Clamping, Cutter, CutterForm, Drive, Feed, Hold, Machine, Practice, SpeedChoice,
 };
@@ -65,23 +66,45 @@ impl Part {
         Node::from_json(keys)?;
         let root = Node::from_json(&format!("{{\"{section}\":{keys}}}"))?;
         let mut reader = Reader::open(&root, sections)?;
+        let units = Part::units_of(section, keys);
         let part = match section {
             "material" => read::material(&mut reader, library).map(|m| Part::Material(Box::new(m))),
-            "blank" => Some(Part::Blank(read::blank(&mut reader, UnitSystem::Metric))),
-            "cutter" => Some(Part::Cutter(read::cutter(&mut reader, UnitSystem::Metric))),
-            "machine" => Some(Part::Machine(machine::machine(
-                &mut reader,
-                UnitSystem::Metric,
-            ))),
-            "hold" => Some(Part::Hold(read::hold(&mut reader, UnitSystem::Metric))),
-            _ => machine::practice(&mut reader, UnitSystem::Metric)
-                .map(|p| Part::Practice(Box::new(p))),
+            "blank" => Some(Part::Blank(read::blank(&mut reader, units))),
+            "cutter" => Some(Part::Cutter(read::cutter(&mut reader, units))),
+            "machine" => Some(Part::Machine(machine::machine(&mut reader, units))),
+            "hold" => Some(Part::Hold(read::hold(&mut reader, units))),
+            _ => machine::practice(&mut reader, units).map(|p| Part::Practice(Box::new(p))),
         };
         let assumptions = reader.close()?;
         // Where there is none a problem was reported, which has been returned.
         part.map(|part| (part, assumptions)).ok_or_else(|| {
             Problem::new(Code::Missing, section, "", "", "give the needed keys").into()
         })
+    }
+
+    /// The system the quantities of a section in JSON are written in: inch where one is.
+    pub fn units_of(section: &str, keys: &str) -> UnitSystem {
+        let Ok(Value::Object(keys)) = serde_json::from_str(keys) else {
+            return UnitSystem::Metric;
+        };
+        let inch = |value: &Value| {
+            value
+                .as_str()
+                .is_some_and(|text| formula::units_of(text) == UnitSystem::Inch)
+        };
+        let inches = job_keys()
+            .iter()
+            .filter(|key| key.section == section && key.kind.is_some())
+            .filter_map(|key| keys.get(key.key))
+            .any(|value| match value {
+                Value::Array(items) => items.iter().any(inch),
+                value => inch(value),
+            });
+        if inches {
+            UnitSystem::Inch
+        } else {
+            UnitSystem::Metric
+        }
     }
 
     /// The keys of its section; reading them gives the same part, bit for bit. Of a material only
