@@ -1,8 +1,10 @@
 //! The elementary functions against correctly rounded results, and what formulas rely on.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use core::f64::consts::{FRAC_PI_2, FRAC_PI_4, PI};
-use gullet::elementary::{acos, asin, atan, cos, exp, ln, pow, sin, tan};
+use core::f64::consts::{FRAC_PI_2, FRAC_PI_3, FRAC_PI_4, PI};
+use gullet::elementary::{
+    acos, asin, atan, cos, exp, fractional_power, inverse_half_versine, ln, pow, sin, tan,
+};
 use proptest::prelude::*;
 use std::hint::black_box;
 
@@ -11,7 +13,7 @@ const REFERENCE: &str = include_str!("data/elementary.csv");
 
 type Unary = (&'static str, fn(f64) -> f64);
 
-const UNARY: [Unary; 8] = [
+const UNARY: [Unary; 9] = [
     ("exp", |x| exp(x)),
     ("ln", |x| ln(x)),
     ("sin", |x| sin(x)),
@@ -20,6 +22,14 @@ const UNARY: [Unary; 8] = [
     ("asin", |x| asin(x)),
     ("acos", |x| acos(x)),
     ("atan", |x| atan(x)),
+    ("inverse_half_versine", |x| inverse_half_versine(x)),
+];
+
+type Binary = (&'static str, fn(f64, f64) -> f64);
+
+const BINARY: [Binary; 2] = [
+    ("pow", |x, y| pow(x, y)),
+    ("fractional_power", |x, y| fractional_power(x, y)),
 ];
 
 fn unary(name: &str) -> fn(f64) -> f64 {
@@ -46,9 +56,10 @@ fn worst(name: &str) -> (u64, String, usize) {
             continue;
         }
         let x = bits(fields[1]);
-        let (got, at) = if name == "pow" {
+        let binary = BINARY.iter().find(|entry| entry.0 == name);
+        let (got, at) = if let Some((_, power)) = binary {
             let y = bits(fields[2]);
-            (pow(x, y), format!("{x:e}, {y:e}"))
+            (power(x, y), format!("{x:e}, {y:e}"))
         } else {
             (unary(name)(x), format!("{x:e}"))
         };
@@ -64,11 +75,16 @@ fn worst(name: &str) -> (u64, String, usize) {
 #[test]
 fn results_are_within_their_bound_of_the_correctly_rounded_ones() {
     let mut missed = Vec::new();
-    for (name, _) in UNARY.into_iter().chain([("pow", exp as fn(f64) -> f64)]) {
+    let unary = UNARY.into_iter().map(|entry| entry.0);
+    for name in unary.chain(BINARY.into_iter().map(|entry| entry.0)) {
         let (off, at, rows) = worst(name);
         println!("{name}: at most {off} ulp over {rows} rows ({at})");
         assert!(rows > 1400, "{name} has {rows} rows only");
-        let bound = if name == "pow" { 2 } else { 1 };
+        let bound = if name == "pow" || name == "fractional_power" {
+            2
+        } else {
+            1
+        };
         if off > bound {
             missed.push(format!("{name}({at}): {off} ulp"));
         }
@@ -154,6 +170,14 @@ fn special_values_are_those_of_ieee_754() {
         ("atan", f64::MAX, FRAC_PI_2),
         ("atan", NAN, NAN),
         ("atan", 5e-324, 5e-324),
+        ("inverse_half_versine", 0.0, 0.0),
+        ("inverse_half_versine", 0.25, FRAC_PI_3),
+        ("inverse_half_versine", 0.5, FRAC_PI_2),
+        ("inverse_half_versine", 0.5f64.next_up(), NAN),
+        ("inverse_half_versine", 1.0, NAN),
+        ("inverse_half_versine", -5e-324, NAN),
+        ("inverse_half_versine", INF, NAN),
+        ("inverse_half_versine", NAN, NAN),
     ];
     for (name, x, expected) in cases {
         let got = unary(name)(x);
@@ -220,6 +244,29 @@ fn special_powers_are_those_of_ieee_754_for_bases_that_are_not_negative() {
             "pow({x:e}, {y:e}) = {got:e}, not {expected:e}"
         );
     }
+}
+
+#[test]
+fn fractional_powers_outside_their_range_are_not_numbers() {
+    const INF: f64 = f64::INFINITY;
+    let cases = [
+        (0.0, 0.5),
+        (-0.0, 0.5),
+        (-1.0, 0.5),
+        (-INF, 0.5),
+        (f64::NAN, 0.5),
+        (2.0, f64::NAN),
+        (2.0, 1.0f64.next_up()),
+        (2.0, -2.0),
+        (2.0, INF),
+        (1.0, -INF),
+    ];
+    for (x, y) in cases {
+        assert!(fractional_power(x, y).is_nan(), "{x:e}, {y:e}");
+    }
+    assert_eq!(fractional_power(5e-324, -1.0), INF);
+    assert_eq!(fractional_power(INF, -0.25), pow(2.0, -256.0));
+    assert_eq!(fractional_power(INF, 1.0), INF);
 }
 
 #[test]
@@ -304,6 +351,16 @@ fn bits_are_the_same_everywhere_and_do_not_change_unnoticed() {
     for ((out, x), y) in powers.iter().zip(&bases).zip(&exponents) {
         assert_eq!(out.to_bits(), pow(black_box(*x), *y).to_bits());
     }
+    let mut fractional = vec![0.0; N];
+    for ((out, x), y) in fractional.iter_mut().zip(&bases).zip(&exponents) {
+        *out = fractional_power(*x, *y / 40.0);
+    }
+    for ((out, x), y) in fractional.iter().zip(&bases).zip(&exponents) {
+        assert_eq!(
+            out.to_bits(),
+            fractional_power(black_box(*x), *y / 40.0).to_bits()
+        );
+    }
     let digests = [
         in_a_loop!(exp, spread(-746.0, 710.0, N)),
         in_a_loop!(ln, spread(0.0, 10.0, N)),
@@ -313,7 +370,9 @@ fn bits_are_the_same_everywhere_and_do_not_change_unnoticed() {
         in_a_loop!(asin, spread(-1.0, 1.0, N)),
         in_a_loop!(acos, spread(-1.0, 1.0, N)),
         in_a_loop!(atan, spread(-6.0, 6.0, N)),
+        in_a_loop!(inverse_half_versine, spread(0.0, 0.5, N)),
         ("pow", digest(&powers)),
+        ("fractional_power", digest(&fractional)),
     ];
     let expected = [
         ("exp", 0x2ad4ab201dca6e1b),
@@ -324,7 +383,9 @@ fn bits_are_the_same_everywhere_and_do_not_change_unnoticed() {
         ("asin", 0x57c6ce237cd3cc12),
         ("acos", 0x4ccf2ed84f09a532),
         ("atan", 0x943847a47351b098),
+        ("inverse_half_versine", 0x8796365f3d8a5b61),
         ("pow", 0xfab3cc2e62ecc8df),
+        ("fractional_power", 0x5cbf9045c28e97c9),
     ];
     assert_eq!(digests, expected);
 }
@@ -345,6 +406,9 @@ proptest! {
         prop_assert!(x.is_nan() || atan(x).abs() <= FRAC_PI_2);
         prop_assert_eq!(pow(x, y).is_nan(), x.is_nan() || x < 0.0 || y.is_nan());
         prop_assert_eq!(pow(x.abs(), y).is_nan(), x.is_nan() || y.is_nan());
+        let inside = x > 0.0 && y.abs() <= 1.0;
+        prop_assert_eq!(fractional_power(x, y).is_nan(), !inside);
+        prop_assert_eq!(inverse_half_versine(x).is_nan(), !(0.0..=0.5).contains(&x));
     }
 
     #[test]
@@ -375,6 +439,8 @@ proptest! {
         prop_assert_eq!(pow(x, 1.0), x);
         prop_assert_eq!(pow(x, 0.0), 1.0);
         prop_assert_eq!(pow(1.0, y), 1.0);
+        prop_assert_eq!(fractional_power(x, 0.0), 1.0);
+        prop_assert_eq!(fractional_power(1.0, y % 1.0), 1.0);
     }
 
     #[test]

@@ -116,3 +116,30 @@ fn every_operation_and_exit_code_is_named() {
         assert!(text.contains(&format!("| {code} |")), "{code}");
     }
 }
+
+/// The blocks themselves are run: this one by the documentation tests of the core and the tests above,
+/// those of Python and C by the tests of these faces.
+#[test]
+fn the_same_example_gives_the_same_digits_in_every_language() {
+    let text = readme();
+    for language in ["rust", "python", "c", "console"] {
+        let blocks: Vec<&str> = text
+            .split(&format!("```{language}\n"))
+            .skip(1)
+            .map(|rest| rest.split("```").next().unwrap())
+            .collect();
+        assert!(!blocks.is_empty(), "{language}");
+        assert!(
+            blocks
+                .iter()
+                .any(|block| block.contains("90 ft/min") && block.contains("1/2 in")),
+            "{language}"
+        );
+        // What C prints stands above its block, and is compared with the others by its tests.
+        if language != "c" {
+            let shown = blocks.iter().any(|block| block.contains("687.55 rpm"));
+            assert!(shown, "{language}");
+        }
+    }
+    assert!(text.contains("This prints `687.55 rpm`, as the examples above do"));
+}

@@ -106,7 +106,7 @@ plans = {
         [c / 16 for c in (0, 7, 11, 19, 39, -7, -11, -19, -39)],
     ),
 }
-names = {"ln": "log", "pow": "power"}
+names = {"ln": "log", "pow": "power", "fractional_power": "power"}
 
 # Where a search over millions of arguments found the functions furthest off.
 furthest = {
@@ -127,13 +127,19 @@ furthest = {
         (1.0795917562839081, 8434.802254939874),
         (1.084053963038411, 5874.418228519506),
     ],
+    "inverse_half_versine": [0.2198796702956597, 0.19480228336261385, 0.214302812128627],
+    "fractional_power": [
+        (1.4010926662639231, -0.9375055685245369),
+        (1.4329455608206465, 0.9843566727054067),
+        (0.7081867098396708, 0.9167826195404694),
+    ],
 }
 
 
 def write(function, arguments, count, hard):
     """Half of the rows as they come, half those hardest to round out of many."""
     seen = set()
-    exact = getattr(mpmath, names.get(function, function))
+    exact = globals().get(function) or getattr(mpmath, names.get(function, function))
 
     def row(args):
         if args in seen:
@@ -154,6 +160,10 @@ def write(function, arguments, count, hard):
         print(f"{function},{bits(args[0])},{second},{bits(result)}")
 
 
+def inverse_half_versine(x):
+    return 2 * mpmath.asin(mpmath.sqrt(x))
+
+
 def plan(kinds, spots, inside):
     points = [x for x in neighbours(spots) if inside(x)]
     points += [x for x in (draw.choice(kinds)() for _ in range(12000)) if inside(x)]
@@ -169,6 +179,11 @@ def power():
     return x, y
 
 
+def fraction():
+    kinds = [sizes(1e-12, 1e12), between(0.5, 2), near_one, sizes(1e-3, 1e3), any_positive]
+    return draw.choice(kinds)(), draw.uniform(-1, 1)
+
+
 print("function,x,y,result")
 inside = {"ln": lambda x: x > 0, "asin": lambda x: abs(x) <= 1, "acos": lambda x: abs(x) <= 1}
 for function, (kinds, spots) in plans.items():
@@ -176,3 +191,9 @@ for function, (kinds, spots) in plans.items():
 squares = [(float(k), float(n)) for k in range(1, 12) for n in (1, 2, 3, -1, 0)]
 roots = [(float(k * k), 0.5) for k in range(1, 40)]
 write("pow", furthest["pow"] + squares + roots + [power() for _ in range(12000)], 1000, 500)
+half = [between(0, 0.5)] * 3 + [between(0.2, 0.3), sizes(1e-300, 0.5)]
+spots = plan(half, [0.0, 0.25, 0.5], lambda x: 0 <= x <= 0.5)
+write("inverse_half_versine", [(x,) for x in furthest["inverse_half_versine"]] + spots, 1000, 500)
+ends = [(x, y) for x in (5e-324, 2.2250738585072014e-308, 0.5, 1.0, 2.0, 1.7976931348623157e308) for y in (-1.0, -0.25, 0.0, 0.25, 1.0)]
+ends = [(x, y) for x, y in ends if (x, y) != (5e-324, -1.0)]
+write("fractional_power", furthest["fractional_power"] + ends + [fraction() for _ in range(12000)], 1000, 500)

@@ -266,7 +266,7 @@ impl Drawn {
         let at = |input| self.number(input, row);
         let asked = |input| Some(at(input)).filter(|value| *value != NONE);
         let teeth = at(Input::CutterTeeth);
-        if !(teeth >= 0.0 && teeth <= 1e9 && teeth.fract() == 0.0) {
+        if !(0.0..=1e9).contains(&teeth) || teeth.fract() != 0.0 {
             return None;
         }
         let cutter = Cutter {

@@ -1,5 +1,6 @@
 //! Files and standard streams: read whole, written whole or not at all.
 
+use crate::replace::Replacement;
 use gullet::error::{Code, Problem};
 use std::fs::{self, File, OpenOptions};
 use std::io::{self, ErrorKind, Read, Write};
@@ -92,37 +93,37 @@ pub fn write(name: &str, text: &str) -> Result<(), Problem> {
         }
         _ => {}
     }
-    let temporary = beside(&path);
-    let written = write_new(&temporary, &path, text).and_then(|()| fs::rename(&temporary, &path));
-    written.map_err(|error| {
-        // It may never have been made.
-        let _ = fs::remove_file(&temporary);
-        failed(error)
-    })
+    let replaced = Replacement::new(&path).and_then(|replacement| {
+        replacement.handle()?.write_all(text.as_bytes())?;
+        replacement.commit()
+    });
+    replaced.map_err(failed)
 }
 
-fn write_new(temporary: &Path, path: &Path, text: &str) -> io::Result<()> {
-    let mut file = OpenOptions::new()
-        .write(true)
-        .create_new(true)
-        .open(temporary)?;
-    if let Ok(known) = fs::metadata(path) {
-        file.set_permissions(known.permissions())?;
-    }
-    file.write_all(text.as_bytes())?;
-    file.sync_all()
+/// Whether a name ends in a dot and this ending, whatever its case.
+pub fn has_ending(name: &str, ending: &str) -> bool {
+    Path::new(name)
+        .extension()
+        .is_some_and(|found| found.eq_ignore_ascii_case(ending))
 }
 
-/// A name in the same folder, so that renaming never crosses file systems.
-fn beside(path: &Path) -> PathBuf {
-    let name = path.file_name().unwrap_or_default().to_string_lossy();
-    path.with_file_name(format!(".{name}.{}.part", std::process::id()))
-}
-
-fn shown(name: &str) -> &str {
+/// What a file is called in a message.
+pub fn shown(name: &str) -> &str {
     if name == "-" { "standard input" } else { name }
 }
 
-fn problem(name: &str, error: &io::Error, remedy: &str) -> Problem {
+/// A file that cannot be used.
+pub fn problem(name: &str, error: &io::Error, remedy: &str) -> Problem {
     Problem::new(Code::File, shown(name), error.to_string(), "", remedy)
+}
+
+/// A file that cannot be written; of a full disk, what to do.
+pub fn unwritable(name: &str, error: &io::Error) -> Problem {
+    let remedy = match error.kind() {
+        ErrorKind::StorageFull | ErrorKind::QuotaExceeded => {
+            "make room on the disk, or write elsewhere; what was there before is untouched"
+        }
+        _ => "give a place that can be written to",
+    };
+    problem(name, error, remedy)
 }

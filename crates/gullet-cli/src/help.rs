@@ -22,6 +22,35 @@ Plans the job and writes its set-up card: what to set, how deep each pass, which
 ",
     ),
     (
+        "study",
+        "cuts over the rows of a table, CSV or Parquet",
+        "gullet study IN OUT [--job FILE] [--set NAME=VALUE]... [--columns usual|all|NAME,...] [--units inch|metric]
+             [--overlay FILE]... [--pass-through NAME]... [--threads N] [--summary] [--json]
+
+Computes a cut for every row of IN and writes the rows with their results to OUT.
+
+  IN                 CSV or Parquet, told by its first bytes; - reads CSV from standard input
+  OUT                a name that ends in .csv or .parquet, or - for CSV on standard output; it appears
+                     when it is whole, and what stood there before stays until then
+  --job FILE         a job file gives what no column and no --set gives
+  --set NAME=VALUE   the same in every row: --set material=6061 --set axial_depth='1/4 in'
+  --columns LIST     results to write: usual, all, or names with commas between them
+  --units SYSTEM     units of the results, the job's own without it
+  --overlay FILE     a shop's own table (CSV) laid over the built-in ones; may be repeated
+  --pass-through NAME  leave a column alone though its name looks like that of an input
+  --threads N        threads that compute; every processor without it
+  --summary          print totals: rows by error and by limit, cutting time, energy, cost
+  --json             print the totals as JSON
+
+Columns of numbers have their unit behind the name: axial_depth_mm, cutter_diameter_in,
+spindle_speed_rpm. Columns of names: material, machine, practice, operation, pass, direction,
+cutter_material, cutter_form. cost_per_hour adds a cost. Other columns are passed through.
+A row that cannot be computed gets the code of its error in the column status; the rest is computed.
+
+  gullet study crates/gullet-cli/studies/stop_blocks.csv stops.csv --job crates/gullet-cli/jobs/gib_strip.toml --summary
+",
+    ),
+    (
         "explain",
         "a formula described, or worked through with numbers",
         "gullet explain FORMULA [NAME=VALUE]... [--units inch|metric] [--json]
@@ -91,6 +120,7 @@ Exit codes
   2  wrong command line or input
   3  a file cannot be read or written
   4  the tables hold no value for what is asked
+130  interrupted; nothing half-written is left
 Of several, 3 goes before 2, 2 before 4, 4 before 1. Problems stand on standard error, a line
 each and all at once; as JSON with --json or --format json.
 

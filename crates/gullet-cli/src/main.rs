@@ -6,6 +6,8 @@ mod arguments;
 mod command;
 mod files;
 mod help;
+mod replace;
+mod study;
 
 use answer::{Answer, report};
 use gullet::error::{Code, Problem, unknown_name};

@@ -3,6 +3,9 @@
 //! `parity_rows formulas N FILE`: for each formula a line of JSON (name, parameters, rows, bad)
 //! followed by rows of arguments and result and code, doubles in native order.
 //! `parity_rows cuts N FILE`: a line of JSON a set-up, with its settings and consequences as bits.
+//! `parity_rows cut-lines N FILE`: the same set-ups with their fields behind one another, separated
+//! by tabs: the six sections, operation, kind, direction, three lengths as bits, code of the error,
+//! then its parameter or the bits of the result, `-` for none.
 #![allow(clippy::expect_used, clippy::indexing_slicing)]
 
 use gullet::formula::catalogue;
@@ -36,7 +39,7 @@ impl Random {
 fn main() {
     let words: Vec<String> = std::env::args().collect();
     let [_, what, count, file] = words.as_slice() else {
-        eprintln!("parity_rows formulas|cuts N FILE");
+        eprintln!("parity_rows formulas|cuts|cut-lines N FILE");
         std::process::exit(2);
     };
     let count: usize = count.parse().expect("a count");
@@ -45,7 +48,7 @@ fn main() {
     if what == "formulas" {
         formulas(&mut random, count, &mut out);
     } else {
-        cuts(&mut random, count, &mut out);
+        cuts(&mut random, count, what == "cut-lines", &mut out);
     }
     out.flush().expect("written");
 }
@@ -94,7 +97,7 @@ fn part(section: &str, keys: &serde_json::Value) -> Part {
     read.expect("a good section").0
 }
 
-fn cuts(random: &mut Random, count: usize, out: &mut impl Write) {
+fn cuts(random: &mut Random, count: usize, lines: bool, out: &mut impl Write) {
     let library = Library::builtin();
     for _ in 0..count {
         let diameter = *random.pick(&["1/4 in", "10 mm", "1/2 in", "16 mm", "1 in"]);
@@ -179,6 +182,41 @@ fn cuts(random: &mut Random, count: usize, out: &mut impl Write) {
             },
             "result": result,
         });
-        writeln!(out, "{row}").expect("written");
+        if lines {
+            writeln!(out, "{}", line(&row)).expect("written");
+        } else {
+            writeln!(out, "{row}").expect("written");
+        }
     }
+}
+
+/// The fields of a row of cuts, separated by tabs.
+fn line(row: &serde_json::Value) -> String {
+    let words = |of: &serde_json::Value, names: &[&str]| -> Vec<String> {
+        names
+            .iter()
+            .map(|name| match &of[*name] {
+                serde_json::Value::String(text) => text.clone(),
+                other => other.to_string(),
+            })
+            .collect()
+    };
+    let result = &row["result"];
+    let mut fields = words(&row["setup"], Part::SECTIONS);
+    fields.extend(words(&row["pass"], &["operation", "kind", "direction"]));
+    fields.extend(words(
+        &row["lengths"],
+        &["axial_depth", "radial_depth", "length"],
+    ));
+    match result["bits"].as_array() {
+        Some(bits) => {
+            fields.push("ok".to_owned());
+            fields.extend(bits.iter().map(|bits| match bits {
+                serde_json::Value::Null => "-".to_owned(),
+                other => other.to_string(),
+            }));
+        }
+        None => fields.extend(words(result, &["code", "parameter"])),
+    }
+    fields.join("\t")
 }

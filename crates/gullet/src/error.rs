@@ -252,6 +252,16 @@ pub fn nearest<'a>(name: &str, known: impl IntoIterator<Item = &'a str>) -> Opti
         .map(|(_, candidate)| candidate)
 }
 
+/// Letters by which two names differ: 0 for the same name, at least 1 where only the case differs.
+pub fn distance(a: &str, b: &str) -> usize {
+    let letters: Vec<char> = a.to_lowercase().chars().take(64).collect();
+    if a == b {
+        0
+    } else {
+        edit_distance(&letters, b).max(1)
+    }
+}
+
 pub(crate) fn edit_distance(a: &[char], b: &str) -> usize {
     let b: Vec<char> = b.to_lowercase().chars().take(64).collect();
     let mut row: Vec<usize> = (0..=b.len()).collect();

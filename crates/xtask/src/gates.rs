@@ -105,6 +105,7 @@ pub fn run_all() -> bool {
         Err(error) => Failed(error),
     });
     gates.gate("python", python);
+    gates.gate("c", c);
     gates.gate("docs", |_| {
         let mut command = cargo(&["doc", "--workspace", "--no-deps", "--locked"]);
         command.env("RUSTDOCFLAGS", "-D warnings");
@@ -229,6 +230,18 @@ fn python(counts: &mut Counts) -> Verdict {
     }
     let mut command = Command::new("sh");
     command.arg("tests/python/run.sh").current_dir(root());
+    counted(command, counts)
+}
+
+/// The C library, its package, and the tests of the C face; skipped where there is no compiler.
+fn c(counts: &mut Counts) -> Verdict {
+    for compiler in ["gcc", "g++"] {
+        if !works(Command::new(compiler).arg("--version")) {
+            return Skipped(format!("no {compiler}: install a C and C++ compiler"));
+        }
+    }
+    let mut command = Command::new("sh");
+    command.arg("tests/c/run.sh").current_dir(root());
     counted(command, counts)
 }
 

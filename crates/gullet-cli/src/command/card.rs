@@ -96,11 +96,16 @@ pub fn library(files: &[&str]) -> Result<Library> {
     }
 }
 
+/// The job of a file.
+pub fn job_file(name: &str, library: &Library) -> Result<Job> {
+    job(name, &files::read(name)?, library)
+}
+
 /// A job in TOML, or in JSON where the name or the first character says so.
 fn job(name: &str, text: &str, library: &Library) -> Result<Job> {
     let in_json = match name {
         "-" => text.trim_start().starts_with('{'),
-        _ => has_ending(name, "json"),
+        _ => files::has_ending(name, "json"),
     };
     if in_json {
         Job::from_json(text, library)
@@ -111,14 +116,8 @@ fn job(name: &str, text: &str, library: &Library) -> Result<Job> {
 
 fn format_of(output: &str) -> &'static str {
     match () {
-        () if has_ending(output, "json") => "json",
-        () if has_ending(output, "html") || has_ending(output, "htm") => "html",
+        () if files::has_ending(output, "json") => "json",
+        () if files::has_ending(output, "html") || files::has_ending(output, "htm") => "html",
         () => "text",
     }
-}
-
-fn has_ending(name: &str, ending: &str) -> bool {
-    std::path::Path::new(name)
-        .extension()
-        .is_some_and(|found| found.eq_ignore_ascii_case(ending))
 }

@@ -6,6 +6,7 @@ mod evaluate;
 mod explain;
 mod list;
 mod schema;
+mod study;
 
 use crate::answer::Answer;
 use crate::help;
@@ -20,6 +21,7 @@ pub fn run(name: &str, words: &[String]) -> Result<Answer> {
         "check" => check::run(words),
         "list" => list::run(words),
         "schema" => schema::run(words),
+        "study" => study::run(words),
         "help" => help::run(words),
         _ => Err(unknown_name("command", name, help::names()).into()),
     }

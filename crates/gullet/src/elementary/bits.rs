@@ -26,6 +26,13 @@ pub(super) fn flip_second_half(x: f64, quarter: u64) -> f64 {
     f64::from_bits(x.to_bits() ^ ((quarter << 62) & SIGN))
 }
 
+/// `a` where the condition holds, else `b`, without a branch: the compiler duplicates what lies between
+/// two branches on one condition.
+#[inline(always)]
+pub(super) fn select(condition: bool, a: f64, b: f64) -> f64 {
+    core::hint::select_unpredictable(condition, a, b)
+}
+
 /// `odd` where bit 0 of `number` is set, else `even`; a mask, because a comparison of 64-bit
 /// integers is not among the oldest vector instructions.
 #[inline(always)]
@@ -42,12 +49,8 @@ pub(super) fn split_exponent(x: f64, from: f64) -> (f64, f64) {
     const TWO_52: f64 = 4_503_599_627_370_496.0;
     let from = from.to_bits();
     let subnormal = x < f64::MIN_POSITIVE;
-    let normal = if subnormal { x * TWO_54 } else { x };
-    let bias = if subnormal {
-        TWO_52 + 1077.0
-    } else {
-        TWO_52 + 1023.0
-    };
+    let normal = select(subnormal, x * TWO_54, x);
+    let bias = select(subnormal, TWO_52 + 1077.0, TWO_52 + 1023.0);
     let shifted = normal
         .to_bits()
         .wrapping_add(1.0_f64.to_bits().wrapping_sub(from));

@@ -1,6 +1,6 @@
 //! Exponential, logarithm and power.
 
-use super::bits::{ROUNDER, head, scale, split_exponent};
+use super::bits::{ROUNDER, head, scale, select, split_exponent};
 use core::f64::consts::{FRAC_1_SQRT_2, LOG2_E};
 
 /// ln 2 in two parts; the first has 41 bits, so that its product with an exponent is exact.
@@ -36,12 +36,8 @@ fn exp_of_sum(high: f64, low: f64) -> f64 {
     let sum = 1.0 + r;
     let sum_low = (1.0 - sum) + r;
     let value = scale(sum + (sum_low + (r_low + r * r * p)), biased.to_bits());
-    let value = if high < UNDERFLOW { 0.0 } else { value };
-    if high > OVERFLOW {
-        f64::INFINITY
-    } else {
-        value
-    }
+    let value = select(high < UNDERFLOW, 0.0, value);
+    select(high > OVERFLOW, f64::INFINITY, value)
 }
 
 /// `e` to the power `x`.
@@ -82,13 +78,9 @@ pub fn ln(x: f64) -> f64 {
 /// The logarithm at zero, negative numbers, infinity and NaN; elsewhere `value`.
 #[inline(always)]
 fn at_ends_of_ln(x: f64, value: f64) -> f64 {
-    let value = if x < f64::INFINITY { value } else { x };
-    let outside = if x == 0.0 {
-        f64::NEG_INFINITY
-    } else {
-        f64::NAN
-    };
-    if x > 0.0 { value } else { outside }
+    let value = select(x < f64::INFINITY, value, x);
+    let outside = select(x == 0.0, f64::NEG_INFINITY, f64::NAN);
+    select(x > 0.0, value, outside)
 }
 
 /// Natural logarithm of a positive finite `x` as a sum `(high, low)`, the second at most 2^-10 of
@@ -104,9 +96,9 @@ fn ln_in_two(x: f64) -> (f64, f64) {
     const SMALLEST: f64 = 0.9170040432046712;
     let (k, m) = split_exponent(x, SMALLEST);
     let choose = |first: f64, second: f64, third: f64, fourth: f64| {
-        let below = if m < 1.08984375 { first } else { second };
-        let above = if m < 1.54296875 { third } else { fourth };
-        if m < 1.296875 { below } else { above }
+        let below = select(m < 1.08984375, first, second);
+        let above = select(m < 1.54296875, third, fourth);
+        select(m < 1.296875, below, above)
     };
     let c = choose(1.0, 1.189208984375, 1.414306640625, 1.681884765625);
     // As for ln 2, the first parts are multiples of 2^-41, so that `whole` below is exact.
@@ -165,8 +157,8 @@ fn ln_in_two(x: f64) -> (f64, f64) {
 pub fn pow(x: f64, y: f64) -> f64 {
     // With a larger y every x but 1 overflows or underflows; the products below stay finite.
     const LARGEST: f64 = 18_446_744_073_709_551_616.0;
-    let y = if y > LARGEST { LARGEST } else { y };
-    let y = if y < -LARGEST { -LARGEST } else { y };
+    let y = select(y > LARGEST, LARGEST, y);
+    let y = select(y < -LARGEST, -LARGEST, y);
     let (ln, rest) = ln_in_two(x);
     let ln_high = head(ln);
     let ln_low = (ln - ln_high) + rest;
@@ -179,9 +171,57 @@ pub fn pow(x: f64, y: f64) -> f64 {
 
     // Selections on y itself: one more on its sign, and the loop is no longer vectorised at SSE2.
     let grows = (x > 1.0) == (y > 0.0);
-    let end = if grows { f64::INFINITY } else { 0.0 };
-    let end = if y == 0.0 { 1.0 } else { end + y * 0.0 };
+    let end = select(grows, f64::INFINITY, 0.0);
+    let end = select(y == 0.0, 1.0, end + y * 0.0);
     let at_end = (x == 0.0) | (x == f64::INFINITY);
-    let value = if at_end { end } else { value };
-    if x >= 0.0 { value } else { f64::NAN }
+    let value = select(at_end, end, value);
+    select(x >= 0.0, value, f64::NAN)
+}
+
+/// `x` to the power `y`, for positive `x` and `abs(y) <= 1`; anything else gives NaN.
+///
+/// Infinity counts as 2^1024, the number just beyond those that doubles hold. Half the work of [`pow`]: with so small an exponent the logarithm need not be a sum of two.
+/// `fractional_power(1, y) = 1` and `fractional_power(x, 0) = 1` exactly.
+///
+/// With `x = 2^k m`, `f = m - 1` and `s = f/(2 + f)`, `log2 m = s Q(s^2)`, `Q` of degree 7 for
+/// `abs(s) <= 0.1716`, error of the polynomial 2^-56.0 of the result. The power is `2^(y k + y log2 m)`,
+/// its exponent a whole number and a rest `r`, and `2^r = 1 + r P(r)`, `P` of degree 10 for
+/// `abs(r) <= 1/2`, error of the polynomial 2^-56.7 of the result.
+#[inline(always)]
+pub fn fractional_power(x: f64, y: f64) -> f64 {
+    let (k, m) = split_exponent(x, FRAC_1_SQRT_2);
+    let f = m - 1.0;
+    let s = f / (m + 1.0);
+    let log2_m = s * polynomial!(s * s;
+        2.8853900817779268,
+        0.9617966939261171,
+        0.5770780162752296,
+        0.41219860033580163,
+        0.32059711505051,
+        0.2624056194353651,
+        0.2191417750433818,
+        0.23093590640351794,
+    );
+    // The head of y times a whole number of 11 bits is exact.
+    let y_high = head(y);
+    let large = y_high * k;
+    let small = (y - y_high) * k + y * log2_m;
+    let biased = (large + small) + (ROUNDER + 2046.0);
+    let r = (large - (biased - (ROUNDER + 2046.0))) + small;
+    let p = polynomial!(r;
+        core::f64::consts::LN_2,
+        0.24022650695910108,
+        0.055504108664821715,
+        0.009618129107601152,
+        0.0013333558146546994,
+        0.00015403530449548884,
+        1.5252733633973174e-05,
+        1.3215438600381633e-06,
+        1.0178159804686203e-07,
+        7.073270988211418e-09,
+        4.4389297870162303e-10,
+    );
+    let value = scale(1.0 + r * p, biased.to_bits());
+    let inside = (x > 0.0) & (y.abs() <= 1.0);
+    select(inside, value, f64::NAN)
 }

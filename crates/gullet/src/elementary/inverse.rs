@@ -1,6 +1,6 @@
-//! Inverse sine, cosine and tangent.
+//! Inverse sine, cosine, half versine and tangent.
 
-use super::bits::{flip, head};
+use super::bits::{flip, head, select};
 use core::f64::consts::{FRAC_PI_2, FRAC_PI_4};
 
 /// What pi/2 as a double lacks.
@@ -42,7 +42,7 @@ fn remainder_of_root(square: f64, root: f64) -> f64 {
 pub fn asin(x: f64) -> f64 {
     let a = x.abs();
     let small = a < 0.5;
-    let square = if small { a * a } else { 0.5 - 0.5 * a };
+    let square = select(small, a * a, 0.5 - 0.5 * a);
     let root = (0.5 - 0.5 * a).sqrt();
     let rest = asin_rest(square);
     // What the rounding of the root took away, remainder/(2 root), counts only for roots of
@@ -52,7 +52,7 @@ pub fn asin(x: f64) -> f64 {
     let high = FRAC_PI_2 - 2.0 * root;
     let low = ((FRAC_PI_2 - high) - 2.0 * root) + FRAC_PI_2_LOW;
     let folded = high + (low - 2.0 * (root_low + root * rest));
-    flip(if small { direct } else { folded }, x)
+    flip(select(small, direct, folded), x)
 }
 
 /// Angle in `0..=pi`, in rad, whose cosine is `x`.
@@ -64,7 +64,7 @@ pub fn asin(x: f64) -> f64 {
 pub fn acos(x: f64) -> f64 {
     let a = x.abs();
     let small = a < 0.5;
-    let square = if small { a * a } else { 0.5 - 0.5 * a };
+    let square = select(small, a * a, 0.5 - 0.5 * a);
     let root = (0.5 - 0.5 * a).sqrt();
     let rest = asin_rest(square);
     let root_low = remainder_of_root(square, root) / (2.0 * root + f64::MIN_POSITIVE);
@@ -75,8 +75,24 @@ pub fn acos(x: f64) -> f64 {
     let near = 2.0 * (root + tail);
     let high = FRAC_PI_2 - root;
     let far = 2.0 * (high + (((FRAC_PI_2 - high) - root) + (FRAC_PI_2_LOW - tail)));
-    let outer = if x > 0.0 { near } else { far };
-    if small { middle } else { outer }
+    let outer = select(x > 0.0, near, far);
+    select(small, middle, outer)
+}
+
+/// Angle in `0..=pi/2`, in rad, whose half versine `(1 - cos)/2` is `x`; outside `0..=1/2` NaN.
+///
+/// It is `acos(1 - 2 x)` without the rounding of `1 - 2 x`: up to 1/4 `2 asin(sqrt(x))`, from there on
+/// `pi/2 - asin(1 - 2 x)`, whose argument is then exact.
+#[inline(always)]
+pub fn inverse_half_versine(x: f64) -> f64 {
+    let near = x < 0.25;
+    let cosine = 1.0 - 2.0 * x;
+    let rest = asin_rest(select(near, x, cosine * cosine));
+    let root = x.sqrt();
+    let acute = 2.0 * (root + root * rest);
+    let high = FRAC_PI_2 - cosine;
+    let steep = high + (((FRAC_PI_2 - high) - cosine) + (FRAC_PI_2_LOW - cosine * rest));
+    select(x <= 0.5, select(near, acute, steep), f64::NAN)
 }
 
 /// Angle in `-pi/2..=pi/2`, in rad, whose tangent is `x`.
@@ -91,9 +107,9 @@ pub fn atan(x: f64) -> f64 {
     let a = x.abs();
     let far = a >= 2.4375;
     let choose = |zero: f64, half: f64, one: f64, three_halves: f64| {
-        let below = if a < 0.4375 { zero } else { half };
-        let above = if a < 1.1875 { one } else { three_halves };
-        if a < 0.6875 { below } else { above }
+        let below = select(a < 0.4375, zero, half);
+        let above = select(a < 1.1875, one, three_halves);
+        select(a < 0.6875, below, above)
     };
     let c = choose(0.0, 0.5, 1.0, 1.5);
     let high = choose(0.0, 0.4636476090008061, FRAC_PI_4, 0.982793723247329);
@@ -104,10 +120,10 @@ pub fn atan(x: f64) -> f64 {
         3.061616997868383e-17,
         1.3903311031230998e-17,
     );
-    let numerator = if far { -1.0 } else { a - c };
-    let denominator = if far { a } else { 1.0 + c * a };
-    let high = if far { FRAC_PI_2 } else { high };
-    let low = if far { FRAC_PI_2_LOW } else { low };
+    let numerator = select(far, -1.0, a - c);
+    let denominator = select(far, a, 1.0 + c * a);
+    let high = select(far, FRAC_PI_2, high);
+    let low = select(far, FRAC_PI_2_LOW, low);
 
     let t = numerator / denominator;
     let z = t * t;

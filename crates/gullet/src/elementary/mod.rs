@@ -17,13 +17,15 @@
 //! | [`exp`] | 1 | every argument, gradual underflow included |
 //! | [`ln`] | 1 | every argument |
 //! | [`pow`] | 2 | every `x >= 0`, every `y`; 2 only for `abs(y)` in the thousands |
+//! | [`fractional_power`] | 2 | every positive `x`, `abs(y) <= 1` |
 //! | [`sin`], [`cos`], [`tan`] | 1 | `abs(x) <= 16384` |
 //! | [`asin`], [`acos`], [`atan`] | 1 | every argument |
+//! | [`inverse_half_versine`] | 1 | every argument |
 //!
 //! An ulp is the distance between neighbouring numbers at the correctly rounded result.
 //!
 //! The polynomials are minimax fits of this project (Remez exchange at 200 bits or more of
-//! the error relative to the result). All but that of [`exp`] have their leading coefficients rounded
+//! the error relative to the result). All but those of [`exp`] and [`fractional_power`] have their leading coefficients rounded
 //! one after another, the rest refitted each time. The stated degree, interval and largest error are
 //! those of the coefficients as rounded.
 
@@ -49,6 +51,6 @@ mod exponential;
 mod inverse;
 mod trigonometric;
 
-pub use exponential::{exp, ln, pow};
-pub use inverse::{acos, asin, atan};
+pub use exponential::{exp, fractional_power, ln, pow};
+pub use inverse::{acos, asin, atan, inverse_half_versine};
 pub use trigonometric::{cos, sin, tan};

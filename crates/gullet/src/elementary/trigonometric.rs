@@ -1,6 +1,6 @@
 //! Sine, cosine and tangent.
 
-use super::bits::{ROUNDER, by_parity, flip, flip_second_half, head};
+use super::bits::{ROUNDER, by_parity, flip, flip_second_half, head, select};
 use core::f64::consts::FRAC_2_PI;
 
 /// pi/2 in three parts; the first two have 33 bits, so that their products with a number of
@@ -28,7 +28,7 @@ struct Reduced {
 /// the remainder is 0. Infinity and NaN give NaN.
 #[inline(always)]
 fn reduce(angle: f64) -> Reduced {
-    let angle = if angle < LARGEST { angle } else { angle * 0.0 };
+    let angle = select(angle < LARGEST, angle, angle * 0.0);
     let rounded = angle * FRAC_2_PI + ROUNDER;
     let k = rounded - ROUNDER;
     let first = angle - k * QUARTER_1;
@@ -122,11 +122,7 @@ pub fn tan(x: f64) -> f64 {
     let denominator = by_parity(angle.quarters, cos_high, sin_high);
     let denominator_low = by_parity(angle.quarters, cos_low, sin_low);
     // Only a reduction of more than 2^20 quarter turns can be off by so much as to leave nothing.
-    let denominator = if denominator == 0.0 {
-        1e-18
-    } else {
-        denominator
-    };
+    let denominator = select(denominator == 0.0, 1e-18, denominator);
 
     let reciprocal = 1.0 / denominator;
     let quotient = numerator * reciprocal;

@@ -12,10 +12,30 @@ pub enum Column<'a> {
     Values(&'a [f64]),
 }
 
-impl Column<'_> {
+impl<'a> Column<'a> {
+    /// The same column from row `start` on, `rows` rows of it; empty past the end.
+    pub(crate) fn part(self, start: usize, rows: usize) -> Column<'a> {
+        match self {
+            Column::Constant(value) => Column::Constant(value),
+            Column::Values(values) => Column::Values(
+                values
+                    .get(start..start.saturating_add(rows))
+                    .unwrap_or_default(),
+            ),
+        }
+    }
+
+    /// Refuses a column of values that has not one for each row.
+    pub(crate) fn check_length(self, name: &str, rows: usize) -> Result<()> {
+        match self {
+            Column::Values(values) if values.len() != rows => Err(uneven(name, values.len(), rows)),
+            _ => Ok(()),
+        }
+    }
+
     /// The value in a row; NaN past the end, which the check refuses.
     #[inline]
-    fn row(&self, row: usize) -> f64 {
+    pub(crate) fn row(&self, row: usize) -> f64 {
         match self {
             Column::Constant(value) => *value,
             Column::Values(values) => values.get(row).copied().unwrap_or(f64::NAN),
@@ -66,11 +86,7 @@ impl Formula {
             .into());
         }
         for (parameter, column) in self.parameters.iter().zip(arguments) {
-            if let Column::Values(values) = column
-                && values.len() != results.len()
-            {
-                return Err(uneven(parameter.name, values.len(), results.len()));
-            }
+            column.check_length(parameter.name, results.len())?;
         }
         if status.len() != results.len() {
             return Err(uneven("status", status.len(), results.len()));
@@ -83,19 +99,19 @@ impl Formula {
             for (slot, column) in row_arguments.iter_mut().zip(arguments) {
                 *slot = column.row(row);
             }
-            *status = match self.call(row_arguments) {
+            *status = match self.value_or_code(row_arguments) {
                 Ok(value) => {
                     *result = value;
                     0
                 }
-                Err(error) => error.code().number(),
+                Err(code) => code.number(),
             };
         }
         Ok(())
     }
 }
 
-fn uneven(name: &str, length: usize, rows: usize) -> crate::Error {
+pub(crate) fn uneven(name: &str, length: usize, rows: usize) -> crate::Error {
     Problem::new(
         Code::Inconsistent,
         name,

@@ -180,31 +180,13 @@ impl Parameter {
         }
     }
 
-    fn problem(&self, value: f64, arguments: &[f64], system: UnitSystem) -> Option<Problem> {
-        let shown = || {
-            if value.is_finite() {
-                quantity::format(self.kind, value, system)
-            } else {
-                format!("{value}")
-            }
-        };
+    /// What is wrong with the value among these arguments, if anything.
+    fn fault(&self, value: f64, arguments: &[f64]) -> Option<Code> {
         if !value.is_finite() {
-            return Some(Problem::new(
-                Code::NotFinite,
-                self.name,
-                shown(),
-                "a finite number",
-                format!("give {} as a finite number", self.meaning),
-            ));
+            return Some(Code::NotFinite);
         }
         if self.kind == Kind::Count && value.fract() != 0.0 {
-            return Some(Problem::new(
-                Code::NotWhole,
-                self.name,
-                shown(),
-                "a whole number, at least 1",
-                format!("give {} as a whole number", self.meaning),
-            ));
+            return Some(Code::NotWhole);
         }
         let inside = self
             .lower
@@ -215,12 +197,37 @@ impl Parameter {
                 .as_ref()
                 .is_none_or(|limit| limit.above(value, arguments));
         // A bound that rests on a bad argument says nothing of this one.
-        let known = [&self.lower, &self.upper]
-            .into_iter()
-            .flatten()
-            .all(|limit| !(limit.value)(arguments).is_nan());
-        if inside || !known {
-            return None;
+        let known = || {
+            [&self.lower, &self.upper]
+                .into_iter()
+                .flatten()
+                .all(|limit| !(limit.value)(arguments).is_nan())
+        };
+        (!inside && known()).then_some(Code::OutOfRange)
+    }
+
+    fn problem(&self, value: f64, arguments: &[f64], system: UnitSystem) -> Option<Problem> {
+        let code = self.fault(value, arguments)?;
+        let shown = || {
+            if value.is_finite() {
+                quantity::format(self.kind, value, system)
+            } else {
+                format!("{value}")
+            }
+        };
+        let wanted = match code {
+            Code::NotFinite => Some(("a finite number", "a finite number")),
+            Code::NotWhole => Some(("a whole number, at least 1", "a whole number")),
+            _ => None,
+        };
+        if let Some((admissible, form)) = wanted {
+            return Some(Problem::new(
+                code,
+                self.name,
+                shown(),
+                admissible,
+                format!("give {} as {form}", self.meaning),
+            ));
         }
         let admissible = self.admissible(arguments, system);
         // Rounded alike, a value beyond its bound would look like it: then every digit is shown.
@@ -230,7 +237,7 @@ impl Parameter {
             shown()
         };
         Some(Problem::new(
-            Code::OutOfRange,
+            code,
             self.name,
             value,
             admissible,
@@ -290,13 +297,33 @@ impl Formula {
         self.call_in(arguments, UnitSystem::Metric)
     }
 
-    /// As [`Formula::call`], with the numbers of an error in a shop's units.
-    pub fn call_in(&self, arguments: &[f64], system: UnitSystem) -> Result<f64> {
-        self.check_in(arguments, system)?;
+    /// As [`Formula::call`], with the code of the first problem in place of the error.
+    pub(crate) fn value_or_code(&self, arguments: &[f64]) -> core::result::Result<f64, Code> {
+        if arguments.len() != self.parameters.len() {
+            return Err(Code::Missing);
+        }
+        for (parameter, value) in self.parameters.iter().zip(arguments) {
+            if let Some(code) = parameter.fault(*value, arguments) {
+                return Err(code);
+            }
+        }
+        if !self.conditions.iter().all(|known| (known.holds)(arguments)) {
+            return Err(Code::OutOfRange);
+        }
         let result = (self.of)(arguments);
         if result.is_finite() {
+            Ok(result)
+        } else {
+            Err(Code::ResultOverflow)
+        }
+    }
+
+    /// As [`Formula::call`], with the numbers of an error in a shop's units.
+    pub fn call_in(&self, arguments: &[f64], system: UnitSystem) -> Result<f64> {
+        if let Ok(result) = self.value_or_code(arguments) {
             return Ok(result);
         }
+        self.check_in(arguments, system)?;
         Err(Problem::new(
             Code::ResultOverflow,
             self.name,

@@ -36,10 +36,9 @@ formulas! {
         example "kc11=1800 N/mm2; chip_exponent=0.25; chip_thickness=0.08 mm; rake_angle=6 deg; reference_rake=0 deg" => "3181.47022 N/mm2", 1e-8, "identity";
         require rake_sensitivity: (rake_sensitivity * (rake_angle - reference_rake) * (180.0 / PI) < 1.0), "rake_sensitivity*(rake_angle - reference_rake)/(1 deg) < 1";
         = {
-            let millimetre: quantity::Length = si(0.001);
             let degree: quantity::Angle = si(PI / 180.0);
             let rake: quantity::Ratio = s * radians(gamma - gamma_0) / radians(degree);
-            k_c11 * pow(h / millimetre, -m_c) * (number(1.0) - rake) * K
+            k_c11 * fractional_power(millimetres(h), -m_c) * (number(1.0) - rake) * K
         }
     }
 

@@ -30,6 +30,7 @@ pub mod wear;
 pub mod cases;
 
 pub use columns::Column;
+pub(crate) use columns::uneven;
 pub use describe::{Condition, Example, Formula, Limit, Parameter};
 pub use listings::{catalogue_listing, examples_listing};
 pub use step::{NoRecord, Recorder, Step, Steps, description};

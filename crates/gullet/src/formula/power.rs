@@ -54,7 +54,7 @@ formulas! {
         = {
             let integral = sine_power_integral(engagement_ratio(D, a_e), remaining_ratio(D, a_e), m);
             let millimetre: quantity::Length = si(0.001);
-            let edge_force = k_c11 * millimetre * pow(f_z * sin(kappa_r) / millimetre, number(1.0) - m);
+            let edge_force = k_c11 * millimetre * pow(millimetres(f_z * sin(kappa_r)), number(1.0) - m);
             z * n * (D / 2.0) * (a_p / sin(kappa_r)) * edge_force * integral
         }
     }

@@ -1,6 +1,8 @@
 //! Expressions that several formulas are written with.
 
-use crate::quantity::math::{asin, cos, max, min, number, pow, select, sin, sqrt};
+use crate::quantity::math::{
+    asin, cos, inverse_half_versine, max, min, number, pow, select, sin, sqrt,
+};
 use crate::quantity::{Angle, Length, Ratio, Torque, si};
 
 /// An angle as a pure number, in radians.
@@ -15,33 +17,68 @@ pub fn torque(force_times_lever: uom::si::f64::Energy) -> Torque {
     si(force_times_lever.value)
 }
 
+/// A length as a pure number, in millimetres.
+#[inline(always)]
+pub fn millimetres(length: Length) -> Ratio {
+    number(length.value * 1000.0)
+}
+
+/// Whether a side cut takes no more than half the diameter.
+#[inline(always)]
+fn is_half_at_most(diameter: Length, radial_depth: Length) -> bool {
+    radial_depth.value <= (diameter - radial_depth).value
+}
+
+/// The smaller of a_e/D and 1 - a_e/D, without cancellation; the one division that the two ratios and
+/// the arc of a side cut share. Held at 0 where a width is wider than the cutter by rounding.
+#[inline(always)]
+fn smaller_share(diameter: Length, radial_depth: Length) -> Ratio {
+    max(min(radial_depth, diameter - radial_depth), si(0.0)) / diameter
+}
+
 /// a_e/D, held at 1 where a width is wider than the cutter by rounding.
 #[inline(always)]
 pub fn engagement_ratio(diameter: Length, radial_depth: Length) -> Ratio {
-    min(radial_depth / diameter, number(1.0))
+    let share = smaller_share(diameter, radial_depth);
+    select(
+        is_half_at_most(diameter, radial_depth),
+        share,
+        number(1.0) - share,
+    )
 }
 
 /// 1 - a_e/D without cancellation, held at 0 where a width is wider than the cutter by rounding.
 #[inline(always)]
 pub fn remaining_ratio(diameter: Length, radial_depth: Length) -> Ratio {
-    max((diameter - radial_depth) / diameter, number(0.0))
+    let share = smaller_share(diameter, radial_depth);
+    select(
+        is_half_at_most(diameter, radial_depth),
+        number(1.0) - share,
+        share,
+    )
 }
 
-/// acos(1 - 2 part) for a part in 0..1 and rest = 1 - part, by the half angle of the smaller of the
-/// two, so that neither a thin cut nor one near the slot loses digits.
+/// acos(1 - 2 part) for a part in 0..1 and rest = 1 - part, by the smaller of the two, so that neither
+/// a thin cut nor one near the slot loses digits.
 #[inline(always)]
 pub fn immersion(part: Ratio, rest: Ratio) -> Angle {
-    let angle = 2.0 * asin(sqrt(min(part, rest)));
-    let half_turn: Angle = si(core::f64::consts::PI);
-    select(part.value <= rest.value, angle, half_turn - angle)
+    let angle = inverse_half_versine(min(part, rest));
+    select(part.value <= rest.value, angle, half_turn() - angle)
+}
+
+#[inline(always)]
+fn half_turn() -> Angle {
+    si(core::f64::consts::PI)
 }
 
 /// phi_s = acos(1 - 2 a_e/D) of a side cut or slot.
 #[inline(always)]
 pub fn side_arc(diameter: Length, radial_depth: Length) -> Angle {
-    immersion(
-        engagement_ratio(diameter, radial_depth),
-        remaining_ratio(diameter, radial_depth),
+    let angle = inverse_half_versine(smaller_share(diameter, radial_depth));
+    select(
+        is_half_at_most(diameter, radial_depth),
+        angle,
+        half_turn() - angle,
     )
 }
 

@@ -239,6 +239,21 @@ impl Practice {
         }
     }
 
+    /// Direction of a pass of this depth on a table with this backlash: a climb cut that is too deep
+    /// for the backlash turns conventional.
+    pub fn direction_with_backlash(
+        &self,
+        pass: PassKind,
+        depth: Length,
+        backlash: Length,
+    ) -> Direction {
+        let deep = depth.value > self.climb_depth_with_backlash.value * (1.0 + 1e-9);
+        match self.direction(pass) {
+            Direction::Climb if backlash.value > 0.0 && deep => Direction::Conventional,
+            wanted => wanted,
+        }
+    }
+
     /// Largest deflection in a pass of this kind.
     pub fn deflection(&self, pass: PassKind) -> Length {
         match pass {

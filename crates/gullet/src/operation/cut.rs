@@ -294,6 +294,16 @@ pub enum WarningCode {
 }
 
 impl WarningCode {
+    /// Every code, by number.
+    pub const ALL: &'static [WarningCode] = &[
+        WarningCode::Assumed,
+        WarningCode::OutsideValidity,
+        WarningCode::SourcesDisagree,
+        WarningCode::MachineLimits,
+        WarningCode::Lowered,
+        WarningCode::Rounded,
+    ];
+
     /// Name in lower case.
     pub fn name(self) -> &'static str {
         match self {

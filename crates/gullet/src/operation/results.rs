@@ -190,7 +190,7 @@ pub(crate) fn doubts(
         | (candidate.feed.value < candidate.wanted.value * (1.0 - 1e-9));
     let ratio = outcome.motion.unit_power_power.value / outcome.motion.cutting_power.value;
     // Not a number where no unit power is known: then nothing disagrees.
-    let disagree = (ratio < LEAST_RATIO) | (ratio > MOST_RATIO);
+    let disagree = !(LEAST_RATIO..=MOST_RATIO).contains(&ratio) & !ratio.is_nan();
     let unchecked = (inputs.mean_roughness.value < f64::INFINITY)
         & outcome.finish.mean_roughness.value.is_nan();
     let h = outcome.motion.mean_chip.value;

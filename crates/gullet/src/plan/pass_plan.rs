@@ -177,19 +177,10 @@ impl Job {
         }
         .with_depth(depth);
         Pass {
-            direction: self.direction(kind, depth),
+            direction: self
+                .practice
+                .direction_with_backlash(kind, depth, self.machine.backlash),
             ..pass
-        }
-    }
-
-    /// The practice's direction; a climb cut too deep for the table's backlash turns conventional.
-    fn direction(&self, kind: PassKind, depth: Length) -> Direction {
-        let wanted = self.practice.direction(kind);
-        let deep = depth.value > self.practice.climb_depth_with_backlash.value * (1.0 + 1e-9);
-        if wanted == Direction::Climb && self.machine.backlash.value > 0.0 && deep {
-            Direction::Conventional
-        } else {
-            wanted
         }
     }
 }

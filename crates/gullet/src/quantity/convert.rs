@@ -44,7 +44,7 @@ impl Converter {
     ///
     /// Only one decimal of at most 15 digits is nearest to a double, so a short one that is found
     /// is also the one that would be printed.
-    fn short_to_si(&self, value: f64) -> Option<f64> {
+    pub(super) fn short_to_si(&self, value: f64) -> Option<f64> {
         let (numerator, denominator) = self.quotient?;
         let mut scale = 1.0;
         for _ in 0..7 {
@@ -56,6 +56,10 @@ impl Converter {
             scale *= 10.0;
         }
         None
+    }
+
+    pub(super) fn quotient(&self) -> Option<(f64, f64)> {
+        self.quotient
     }
 
     /// An SI value in the unit: the double nearest to the exact quotient.

@@ -88,6 +88,11 @@ impl Fraction {
         }
     }
 
+    /// Ten to a power.
+    pub(super) fn power_of_ten(power: i32) -> Fraction {
+        Fraction::decimal(&[1], i64::from(power))
+    }
+
     pub(super) fn times(&self, other: &Fraction) -> Fraction {
         Fraction {
             numerator: self.numerator.times(&other.numerator),
@@ -142,6 +147,32 @@ impl Fraction {
         // A carry out of the mantissa raises the exponent field by itself, up to infinity.
         let field = (exponent + 1022).max(0).unsigned_abs() << 52;
         f64::from_bits(field + mantissa + u64::from(up))
+    }
+}
+
+/// A number as the sum of two doubles, the second far smaller: about 106 bits.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Twofold {
+    pub(super) head: f64,
+    pub(super) tail: f64,
+}
+
+impl Fraction {
+    /// As two doubles; for numbers from 1e-200 to 1e200, as units and powers of ten are.
+    pub(super) fn twofold(&self) -> Twofold {
+        // Scaled so that the quotient has 119 or 120 bits.
+        let shift = 119 + self.denominator.bits() as i64 - self.numerator.bits() as i64;
+        let up = shift.max(0).unsigned_abs();
+        let down = (-shift).max(0).unsigned_abs();
+        let mut rest = self.numerator.shifted_left(up);
+        let quotient = rest.divide(&self.denominator.shifted_left(down), 120);
+        let low_bits = 128 - i64::from(quotient.leading_zeros()) - 53;
+        let low = quotient & ((1 << low_bits) - 1);
+        let power = |exponent: i64| f64::from_bits(((exponent + 1023).max(1) as u64) << 52);
+        Twofold {
+            head: (quotient >> low_bits) as f64 * power(low_bits - shift),
+            tail: low as f64 * power(-shift),
+        }
     }
 }
 

@@ -26,6 +26,8 @@ wrap! {
     asin: Ratio -> Angle;
     /// Angle in 0..180 deg with this cosine.
     acos: Ratio -> Angle;
+    /// Angle in 0..90 deg with this half versine, (1 - cos)/2.
+    inverse_half_versine: Ratio -> Angle;
     /// Angle in -90..90 deg with this tangent.
     atan: Ratio -> Angle;
     /// Natural logarithm.
@@ -38,6 +40,12 @@ wrap! {
 #[inline(always)]
 pub fn pow(x: Ratio, y: Ratio) -> Ratio {
     si(elementary::pow(x.value, y.value))
+}
+
+/// `x` to the power `y`, for positive `x` and `y` from -1 to 1.
+#[inline(always)]
+pub fn fractional_power(x: Ratio, y: Ratio) -> Ratio {
+    si(elementary::fractional_power(x.value, y.value))
 }
 
 /// A pure number as a quantity.
@@ -71,7 +79,10 @@ pub fn select<D: Dimension + ?Sized, U: Units<f64> + ?Sized>(
     a: uom::si::Quantity<D, U, f64>,
     b: uom::si::Quantity<D, U, f64>,
 ) -> uom::si::Quantity<D, U, f64> {
-    si(if condition { a.value } else { b.value })
+    // No branch: the compiler would duplicate what lies between two on one condition.
+    si(core::hint::select_unpredictable(
+        condition, a.value, b.value,
+    ))
 }
 
 /// Square root of a pure number.

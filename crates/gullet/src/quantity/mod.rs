@@ -1,5 +1,6 @@
 //! Quantities: uom types outside, SI values inside, text with units.
 
+mod column;
 mod convert;
 mod decimal;
 mod dimension;
@@ -22,6 +23,7 @@ mod text_tests;
 #[cfg(test)]
 mod units_tests;
 
+pub use column::ColumnConverter;
 pub use convert::{Converter, from_unit, to_unit};
 pub use dimension::{interchangeable, product, quotient};
 pub use kind::{Kind, Unit, UnitSystem};

@@ -6,7 +6,7 @@
 
 use crate::error::{Code, Problem, Result};
 use std::num::NonZeroUsize;
-use std::sync::{Mutex, PoisonError};
+use std::sync::{Mutex, OnceLock, PoisonError};
 use std::thread;
 
 /// A set of vector instructions.
@@ -144,12 +144,20 @@ pub struct Execution {
     threads: NonZeroUsize,
 }
 
+/// Processors that the program may use. The system is asked once, since that takes longer than a
+/// thousand rows.
+fn processors() -> NonZeroUsize {
+    static COUNT: OnceLock<NonZeroUsize> = OnceLock::new();
+    *COUNT.get_or_init(|| thread::available_parallelism().unwrap_or(NonZeroUsize::MIN))
+}
+
 impl Default for Execution {
-    /// The widest set of the processor and a thread for each processor the program may use.
+    /// The widest set of the processor and a thread for each processor that the program may use at its
+    /// first study.
     fn default() -> Execution {
         Execution {
             instruction_set: InstructionSet::best(),
-            threads: thread::available_parallelism().unwrap_or(NonZeroUsize::MIN),
+            threads: processors(),
         }
     }
 }

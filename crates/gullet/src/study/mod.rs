@@ -3,6 +3,7 @@
 //! Every row gets the same bits as the scalar calls, whatever the processor, the number of threads
 //! and the place of the row among the others.
 
+mod bare;
 mod base;
 mod dispatch;
 mod group;
@@ -14,6 +15,7 @@ mod rows;
 mod screen;
 mod stages;
 
+pub use bare::{SideMilling, SideMillingResults, side_milling};
 pub use base::Base;
 pub use dispatch::{Execution, InstructionSet};
 pub use milling::MillingStudy;

@@ -1,7 +1,9 @@
 //! What is computed of a block, stage by stage.
 //!
 //! Each stage is a loop over the lanes that reads some records and writes others, small enough that
-//! the compiler turns all of it into vectors. Choices between stages of formulas are made outside.
+//! the compiler turns all of it into vectors. Choices between formulas are made outside. Inlined into
+//! one function for the sake of the instruction set; unoptimized, that function would need a larger
+//! stack than threads have.
 
 // Every record of a lane has the same index: loops over lanes read better than zipped iterators.
 #![allow(clippy::needless_range_loop, clippy::manual_memcpy)]
@@ -22,7 +24,7 @@ use crate::operation::{Lowering, Operation, chain, settle, speed_feed};
 use crate::quantity::si;
 
 /// Computes the lanes of a block, each operation compiled on its own.
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 pub(super) fn compute(group: &Group, block: &mut Block, count: usize) {
     let Some(machine) = group.base.machines.first() else {
         block.careful = [1.0; LANES];
@@ -41,7 +43,7 @@ pub(super) fn compute(group: &Group, block: &mut Block, count: usize) {
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
     engage(kinds, &block.inputs, &mut block.engaged);
     wanted_speeds(&block.inputs, &block.engaged, &mut block.speeds);
@@ -128,19 +130,19 @@ fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
     sound(&results, &outcome, &mut block.careful);
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn flag(holds: bool) -> f64 {
     if holds { 1.0 } else { 0.0 }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn engage(kinds: &Kinds, inputs: &InputsBlock, engaged: &mut EngagementBlock) {
     for lane in 0..LANES {
         engaged.set(lane, chain::engage(&mut NoRecord, kinds, &inputs.get(lane)));
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn wanted_speeds(inputs: &InputsBlock, engaged: &EngagementBlock, speeds: &mut SpeedsBlock) {
     for lane in 0..LANES {
         speeds.set(
@@ -150,14 +152,14 @@ fn wanted_speeds(inputs: &InputsBlock, engaged: &EngagementBlock, speeds: &mut S
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn screen(kinds: &Kinds, inputs: &InputsBlock, careful: &mut Lanes) {
     for lane in 0..LANES {
         careful[lane] = flag(!clean(kinds, &inputs.get(lane)));
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn start(real: &Lanes, speed: &mut Lanes, careful: &mut Lanes) {
     for lane in 0..LANES {
         speed[lane] = real[lane];
@@ -165,7 +167,7 @@ fn start(real: &Lanes, speed: &mut Lanes, careful: &mut Lanes) {
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn geometry(
     kinds: &Kinds,
     inputs: &InputsBlock,
@@ -181,7 +183,7 @@ fn geometry(
 }
 
 /// The feed at the speed of each lane, and the machine's at or below it.
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn feeds(kinds: &Kinds, machine: &Machine, block: &mut Block) {
     wanted_feeds(
         kinds,
@@ -203,7 +205,7 @@ fn feeds(kinds: &Kinds, machine: &Machine, block: &mut Block) {
     );
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn wanted_feeds(
     kinds: &Kinds,
     inputs: &InputsBlock,
@@ -231,7 +233,7 @@ fn wanted_feeds(
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn snap_feeds(
     inputs: &InputsBlock,
     unsnapped: &CandidateBlock,
@@ -287,7 +289,7 @@ fn slow_down(machine: &Machine, block: &mut Block, count: usize) -> bool {
     any
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn motion(
     kinds: &Kinds,
     inputs: &InputsBlock,
@@ -311,7 +313,7 @@ fn motion(
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn rotary(
     inputs: &InputsBlock,
     geometry: &GeometryBlock,
@@ -333,7 +335,7 @@ fn rotary(
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn peak(
     kinds: &Kinds,
     inputs: &InputsBlock,
@@ -358,7 +360,7 @@ fn peak(
     *peak = found;
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn finish(
     kinds: &Kinds,
     inputs: &InputsBlock,
@@ -389,7 +391,7 @@ struct Outcomes<'b> {
 }
 
 impl Outcomes<'_> {
-    #[inline(always)]
+    #[cfg_attr(not(debug_assertions), inline(always))]
     fn get(&self, lane: usize) -> Outcome {
         Outcome {
             motion: self.motion.get(lane),
@@ -400,7 +402,7 @@ impl Outcomes<'_> {
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn pace(kinds: &Kinds, inputs: &InputsBlock, outcome: &Outcomes, pace: &mut PaceBlock) {
     for lane in 0..LANES {
         pace.set(
@@ -410,7 +412,7 @@ fn pace(kinds: &Kinds, inputs: &InputsBlock, outcome: &Outcomes, pace: &mut Pace
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn ends(
     inputs: &InputsBlock,
     engaged: &EngagementBlock,
@@ -431,7 +433,7 @@ fn ends(
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn judge(
     kinds: &Kinds,
     inputs: &InputsBlock,
@@ -460,7 +462,7 @@ struct Snaps<'b> {
     machine_feed: &'b Lanes,
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn doubts(
     inputs: &InputsBlock,
     speeds: &SpeedsBlock,
@@ -498,7 +500,7 @@ struct Sound<'b> {
     verdict: &'b VerdictBlock,
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn sound(results: &Sound, outcome: &Outcomes, careful: &mut Lanes) {
     for lane in 0..LANES {
         let sound = results::sound(
@@ -515,7 +517,7 @@ fn sound(results: &Sound, outcome: &Outcomes, careful: &mut Lanes) {
 }
 
 /// The highest speed of the machine at or below each, as [`Machine::speed_at_or_below`]; NaN for none.
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn speeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
     match &machine.drive {
         Drive::Continuous { lowest, highest } => {
@@ -531,7 +533,7 @@ fn speeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
 }
 
 /// The highest feed of the machine at or below each, as [`Machine::feed_at_or_below`]; NaN for none.
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn feeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
     match &machine.feed {
         Feed::Continuous { lowest, highest } => {
@@ -547,7 +549,7 @@ fn feeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn within(lowest: f64, highest: f64, wanted: &Lanes, found: &mut Lanes) {
     for lane in 0..LANES {
         let reach = wanted[lane] * (1.0 + 1e-9);
@@ -561,7 +563,7 @@ fn within(lowest: f64, highest: f64, wanted: &Lanes, found: &mut Lanes) {
     }
 }
 
-#[inline(always)]
+#[cfg_attr(not(debug_assertions), inline(always))]
 fn step_up(step: f64, wanted: &Lanes, found: &mut Lanes) {
     for lane in 0..LANES {
         let reach = wanted[lane] * (1.0 + 1e-9);

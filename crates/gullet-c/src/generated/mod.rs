@@ -1,0 +1,25 @@
+// Written by gullet-c-gen: do not edit.
+pub(crate) mod formulas_chip;
+pub(crate) mod formulas_chip_2;
+pub(crate) mod formulas_cost;
+pub(crate) mod formulas_deflection;
+pub(crate) mod formulas_diameter;
+pub(crate) mod formulas_engagement;
+pub(crate) mod formulas_finish;
+pub(crate) mod formulas_force;
+pub(crate) mod formulas_force_2;
+pub(crate) mod formulas_holding;
+pub(crate) mod formulas_path;
+pub(crate) mod formulas_power;
+pub(crate) mod formulas_practice;
+pub(crate) mod formulas_removal;
+pub(crate) mod formulas_rotation;
+pub(crate) mod formulas_rotation_2;
+pub(crate) mod formulas_stability;
+pub(crate) mod formulas_thread;
+pub(crate) mod formulas_time;
+pub(crate) mod formulas_time_2;
+pub(crate) mod formulas_wear;
+pub(crate) mod parts;
+pub(crate) mod records;
+pub(crate) mod status;

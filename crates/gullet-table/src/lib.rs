@@ -1,0 +1,56 @@
+//! Studies of cuts over tables in the form of Apache Arrow: batches of rows in, the same rows with
+//! their results out.
+//!
+//! A [`StudyPlan`] is made from the schema of the rows, constants and an optional base (what a job
+//! file says). It finds every problem of the columns at once, before any work. [`StudyPlan::run`]
+//! then takes batch after batch; the borders between batches change nothing. [`Summary`] adds up.
+//!
+//! # Columns
+//!
+//! - A number stands in a column named as the [`gullet::study::Input`] with its unit behind:
+//!   `axial_depth_mm`, `cutter_diameter_in`, `spindle_speed_rpm`. The unit is spelled as
+//!   [`gullet::quantity::Unit::suffix`] spells it; the `per` may be left out (`m_min`). Numbers
+//!   without a unit have the bare name: `cutter_teeth`, `jaw_friction`. Types: float64, float32 and
+//!   integers. A float32 is widened as it is: 0.1 becomes 0.10000000149. Text and decimals are
+//!   refused.
+//! - A choice stands in a column named as the [`gullet::study::Choice`], as text, dictionary-encoded
+//!   or not: `material`, `machine`, `practice`, `operation`, `pass`, `direction`, `cutter_material`,
+//!   `cutter_form`, and `feed_across_jaws` as booleans.
+//! - `cost_per_hour` is what machine and operator cost; it adds the column `cost`.
+//! - Every other column is passed through. A column whose name is nearly that of an input, or that
+//!   names an input with something that is no unit, is refused, unless it is named in
+//!   [`StudyOptions::pass_through`].
+//! - What no column gives is a constant, else as in the base. Without a base some inputs have the
+//!   defaults of job files; [`StudyPlan::assumptions`] tells which.
+//!
+//! # Rows
+//!
+//! A null in an input that the row needs gives the row the code `missing`; in an optional one it
+//! means none. A NaN is a value and gives `not_finite`. A name that the tables do not know gives the
+//! code of that error. Such rows have nulls for results; the other rows are computed.
+//!
+//! # Results
+//!
+//! The rows' own columns come first, unchanged. A result whose name a column of the rows already has
+//! gets `result_` before its name. `status` is `ok` or the name of a [`gullet::Code`];
+//! `binding_limit` names the limit nearest to its bound, or the one that made the row an error;
+//! `held_by` the limit that holds the feed below the wanted one; `warnings` the doubts, joined by
+//! `;`. Each field of a result carries its unit, kind and meaning as metadata.
+#![forbid(unsafe_code)]
+
+mod base;
+mod choice;
+mod names;
+mod numbers;
+mod options;
+mod output;
+mod plan;
+mod run;
+mod summary;
+
+pub use names::{Role, role};
+pub use options::{Columns, StudyOptions, TextNumbers};
+pub use output::{HELD_BY, LIMIT, STATUS, WARNINGS};
+pub use plan::StudyPlan;
+pub use run::{Answer, RowProblem};
+pub use summary::Summary;

@@ -1,0 +1,212 @@
+//! Columns of results: numbers in a unit, and names from short lists.
+
+use crate::names::with_unit;
+use crate::options::Columns;
+use arrow_array::types::Int32Type;
+use arrow_array::{ArrayRef, DictionaryArray, Float64Array, Int32Array, StringArray};
+use arrow_buffer::{BooleanBuffer, NullBuffer};
+use arrow_schema::{DataType, Field};
+use gullet::error::{Code, Problem, nearest};
+use gullet::operation::{LimitName, WarningCode, WarningCodes};
+use gullet::quantity::{Kind, Unit, UnitSystem, column_unit, unit};
+use gullet::study::ResultField;
+use std::collections::HashMap;
+use std::sync::Arc;
+
+/// Name of the column with `ok` or the code of the row's error.
+pub const STATUS: &str = "status";
+/// Name of the column with the limit that binds, or that made the row an error.
+pub const LIMIT: &str = "binding_limit";
+/// Name of the column with the limit that holds the feed below the wanted one.
+pub const HELD_BY: &str = "held_by";
+/// Name of the column with the doubts.
+pub const WARNINGS: &str = "warnings";
+/// Name of the column with the cost of the cutting time.
+pub(crate) const COST: &str = "cost";
+
+/// Put before the name of a result that a column of the rows has already.
+const PREFIX: &str = "result_";
+
+/// The unit of a result: feeds are told by the minute in small units, speeds in large ones.
+pub(crate) fn unit_of(field: &ResultField, system: UnitSystem) -> &'static Unit {
+    let usual = column_unit(field.kind, system);
+    if field.kind == Kind::Velocity && field.name.contains("feed") {
+        let symbol = match system {
+            UnitSystem::Metric => "mm/min",
+            UnitSystem::Inch => "in/min",
+        };
+        return unit(field.kind, symbol).unwrap_or(usual);
+    }
+    usual
+}
+
+/// The places of the results that are wanted.
+pub(crate) fn wanted(
+    columns: &Columns,
+    all: &[ResultField],
+    system: UnitSystem,
+    problems: &mut Vec<Problem>,
+) -> Vec<usize> {
+    let full = |field: &ResultField| with_unit(field.name, unit_of(field, system));
+    let place = |name: &str| {
+        all.iter()
+            .position(|field| field.name == name || full(field) == name)
+    };
+    let names: Vec<&str> = match columns {
+        Columns::All => return (0..all.len()).collect(),
+        Columns::Usual => Columns::USUAL.to_vec(),
+        Columns::Named(names) => names.iter().map(String::as_str).collect(),
+    };
+    let mut places = Vec::new();
+    for name in names {
+        match place(name) {
+            Some(place) if places.contains(&place) => problems.push(Problem::new(
+                Code::Duplicate,
+                "columns",
+                name,
+                "each result once",
+                "drop one of the two",
+            )),
+            Some(place) => places.push(place),
+            None => {
+                let near = nearest(name, all.iter().map(|field| field.name));
+                problems.push(Problem::new(
+                    Code::UnknownName,
+                    "columns",
+                    format!("\"{name}\""),
+                    all.iter().map(|field| field.name).collect::<Vec<_>>().join(", "),
+                    near.map_or_else(
+                        || "use one of the known names".to_owned(),
+                        |near| format!("did you mean {near}?"),
+                    ),
+                ));
+            }
+        }
+    }
+    places
+}
+
+/// A field of a result, under a name that no column of the rows has.
+pub(crate) fn named(field: Field, taken: &[String], problems: &mut Vec<Problem>) -> Field {
+    let has = |name: &str| taken.iter().any(|other| other == name);
+    if !has(field.name()) {
+        return field;
+    }
+    let name = format!("{PREFIX}{}", field.name());
+    if has(&name) {
+        problems.push(Problem::new(
+            Code::Duplicate,
+            name.clone(),
+            "",
+            format!("a table without {} or without {name}", field.name()),
+            "rename one of the two: a result takes such a name",
+        ));
+    }
+    field.with_name(name)
+}
+
+pub(crate) fn number_field(field: &ResultField, unit: &Unit) -> Field {
+    let mut metadata = HashMap::from([
+        ("kind".to_owned(), field.kind.name().to_owned()),
+        ("meaning".to_owned(), field.meaning.to_owned()),
+    ]);
+    if !unit.symbol.is_empty() {
+        metadata.insert("unit".to_owned(), unit.symbol.to_owned());
+    }
+    Field::new(with_unit(field.name, unit), DataType::Float64, true).with_metadata(metadata)
+}
+
+pub(crate) fn cost_field() -> Field {
+    described(
+        Field::new(COST, DataType::Float64, true),
+        "Cost of machine and operator for the time in the cut.",
+    )
+}
+
+fn described(field: Field, meaning: &str) -> Field {
+    field.with_metadata(HashMap::from([("meaning".to_owned(), meaning.to_owned())]))
+}
+
+/// The fields with names from short lists.
+pub(crate) fn name_fields() -> Vec<Field> {
+    let text = DataType::Dictionary(Box::new(DataType::Int32), Box::new(DataType::Utf8));
+    [
+        (STATUS, false, "ok, or the code of the row's error."),
+        (LIMIT, true, "The limit nearest to its bound, or the one that made the row an error."),
+        (HELD_BY, true, "The limit that holds the feed below the wanted one."),
+        (WARNINGS, true, "Doubts, joined by semicolons."),
+    ]
+    .into_iter()
+    .map(|(name, nullable, meaning)| described(Field::new(name, text.clone(), nullable), meaning))
+    .collect()
+}
+
+/// Numbers of which NaN is none.
+pub(crate) fn numbers(values: Vec<f64>) -> ArrayRef {
+    let none = |row: usize| values.get(row).is_none_or(|value| value.is_nan());
+    let valid = BooleanBuffer::collect_bool(values.len(), |row| !none(row));
+    let valid = NullBuffer::new(valid);
+    let valid = (valid.null_count() > 0).then_some(valid);
+    Arc::new(Float64Array::new(values.into(), valid))
+}
+
+/// The lists that names are taken from, made once.
+pub(crate) struct NameLists {
+    codes: ArrayRef,
+    limits: ArrayRef,
+    warnings: ArrayRef,
+}
+
+impl NameLists {
+    pub(crate) fn new() -> NameLists {
+        let codes = core::iter::once("ok").chain(Code::ALL.iter().map(|code| code.name()));
+        // By number, as rows carry it; 0 is never taken.
+        let last = LimitName::ALL.iter().map(|limit| *limit as u8).max().unwrap_or(0);
+        let limits = (0..=last).map(|number| LimitName::from_number(number).map_or("", LimitName::name));
+        let warnings = (0..=u8::MAX).map(|bits| {
+            let set = WarningCodes::from_bits(bits);
+            let held = WarningCode::ALL.iter().filter(|code| set.contains(**code));
+            held.map(|code| code.name()).collect::<Vec<_>>().join(";")
+        });
+        NameLists {
+            codes: Arc::new(StringArray::from_iter_values(codes)),
+            limits: Arc::new(StringArray::from_iter_values(limits)),
+            warnings: Arc::new(StringArray::from_iter_values(warnings)),
+        }
+    }
+
+    pub(crate) fn statuses(&self, statuses: &[i32]) -> ArrayRef {
+        let keys = statuses.iter().map(|status| {
+            let place = Code::ALL.iter().position(|code| code.number() == *status);
+            place.map_or(0, |place| place as i32 + 1)
+        });
+        dictionary(Int32Array::from_iter_values(keys), &self.codes)
+    }
+
+    pub(crate) fn limits(&self, numbers: &[u8]) -> ArrayRef {
+        dictionary(keys(numbers), &self.limits)
+    }
+
+    pub(crate) fn warnings(&self, bits: &[u8]) -> ArrayRef {
+        dictionary(keys(bits), &self.warnings)
+    }
+}
+
+/// 0 is none.
+fn keys(numbers: &[u8]) -> Int32Array {
+    numbers
+        .iter()
+        .map(|number| (*number != 0).then_some(i32::from(*number)))
+        .collect()
+}
+
+fn dictionary(keys: Int32Array, values: &ArrayRef) -> ArrayRef {
+    match DictionaryArray::<Int32Type>::try_new(keys.clone(), values.clone()) {
+        Ok(array) => Arc::new(array),
+        // Every key above is a place in its list.
+        Err(_) => arrow_array::new_null_array(
+            &DataType::Dictionary(Box::new(DataType::Int32), Box::new(DataType::Utf8)),
+            keys.len(),
+        ),
+    }
+}
