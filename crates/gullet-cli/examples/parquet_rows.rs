@@ -36,10 +36,19 @@ fn batch(first: u64, count: u64) -> RecordBatch {
     };
     let names = |list: &'static [&'static str], salt: u64| -> ArrayRef {
         let name = |row| list[(share(row, salt) * list.len() as f64) as usize];
-        Arc::new(rows.clone().map(|row| Some(name(row))).collect::<DictionaryArray<Int32Type>>())
+        Arc::new(
+            rows.clone()
+                .map(|row| Some(name(row)))
+                .collect::<DictionaryArray<Int32Type>>(),
+        )
     };
     RecordBatch::try_from_iter([
-        ("part", Arc::new(Int64Array::from_iter_values(rows.clone().map(|row| row as i64))) as ArrayRef),
+        (
+            "part",
+            Arc::new(Int64Array::from_iter_values(
+                rows.clone().map(|row| row as i64),
+            )) as ArrayRef,
+        ),
         ("material", names(&["6061", "1018cd", "o1", "c360"], 1)),
         ("machine", names(&["manual-knee-mill", "small-cnc-mill"], 2)),
         ("axial_depth_mm", hundredths(1.0, 12.0, 3)),
@@ -52,18 +61,27 @@ fn batch(first: u64, count: u64) -> RecordBatch {
 
 fn main() {
     let words: Vec<String> = std::env::args().skip(1).collect();
-    match words.iter().map(String::as_str).collect::<Vec<_>>().as_slice() {
+    match words
+        .iter()
+        .map(String::as_str)
+        .collect::<Vec<_>>()
+        .as_slice()
+    {
         ["write", rows, file] => {
             let rows: u64 = rows.parse().unwrap();
             let file = File::create(file).unwrap();
-            let mut writer = ArrowWriter::try_new(file, batch(0, 1).schema(), Some(properties())).unwrap();
+            let mut writer =
+                ArrowWriter::try_new(file, batch(0, 1).schema(), Some(properties())).unwrap();
             for first in (0..rows).step_by(BATCH as usize) {
-                writer.write(&batch(first, BATCH.min(rows - first))).unwrap();
+                writer
+                    .write(&batch(first, BATCH.min(rows - first)))
+                    .unwrap();
             }
             writer.close().unwrap();
         }
         ["copy", from, to] => {
-            let reader = ParquetRecordBatchReaderBuilder::try_new(File::open(from).unwrap()).unwrap();
+            let reader =
+                ParquetRecordBatchReaderBuilder::try_new(File::open(from).unwrap()).unwrap();
             let schema = reader.schema().clone();
             let reader = reader.with_batch_size(32 * 1024).build().unwrap();
             let file = File::create(to).unwrap();

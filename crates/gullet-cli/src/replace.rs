@@ -64,7 +64,11 @@ impl Replacement {
         *open = None;
         self.file = None;
         // The name, too, should outlive a failure of the power; not every system can say so.
-        if let Some(folder) = self.path.parent().filter(|folder| !folder.as_os_str().is_empty()) {
+        if let Some(folder) = self
+            .path
+            .parent()
+            .filter(|folder| !folder.as_os_str().is_empty())
+        {
             let _ = File::open(folder).and_then(|folder| folder.sync_all());
         }
         Ok(())
@@ -103,11 +107,15 @@ fn remove_leftovers(path: &Path) {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),
     };
-    let Ok(entries) = fs::read_dir(folder) else { return };
+    let Ok(entries) = fs::read_dir(folder) else {
+        return;
+    };
     for entry in entries.flatten() {
         let name = entry.file_name();
         let name = name.to_string_lossy();
-        let number = name.strip_prefix(&begin).and_then(|rest| rest.strip_suffix(END));
+        let number = name
+            .strip_prefix(&begin)
+            .and_then(|rest| rest.strip_suffix(END));
         if !number.is_some_and(|number| number.bytes().all(|byte| byte.is_ascii_digit())) {
             continue;
         }

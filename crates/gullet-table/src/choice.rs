@@ -51,7 +51,10 @@ impl Reader {
             return self.through_keys(lists, array, &values, unknown);
         }
         if let Some(flags) = array.as_boolean_opt() {
-            return flags.iter().map(|flag| flag.map(|flag| Ok(u32::from(flag)))).collect();
+            return flags
+                .iter()
+                .map(|flag| flag.map(|flag| Ok(u32::from(flag))))
+                .collect();
         }
         let mut known = self.known.lock().unwrap_or_else(PoisonError::into_inner);
         let mut last: Option<(&str, Meaning)> = None;
@@ -67,10 +70,12 @@ impl Reader {
                 let meaning = self.meaning(lists, &mut known, text);
                 if meaning.is_err() && !told.contains(&text) && told.len() < MOST_TOLD {
                     told.push(text);
-                    unknown.extend(lists.place(self.choice, text).err().map(|problem| Unknown {
-                        row,
-                        problem,
-                    }));
+                    unknown.extend(
+                        lists
+                            .place(self.choice, text)
+                            .err()
+                            .map(|problem| Unknown { row, problem }),
+                    );
                 }
                 last = Some((text, meaning));
                 Some(meaning)
@@ -82,7 +87,9 @@ impl Reader {
         if let Some(meaning) = known.get(text) {
             return *meaning;
         }
-        let meaning = lists.place(self.choice, text).map_err(|problem| problem.code);
+        let meaning = lists
+            .place(self.choice, text)
+            .map_err(|problem| problem.code);
         if known.len() < REMEMBERED {
             known.insert(text.to_owned(), meaning);
         }
@@ -118,10 +125,12 @@ impl Reader {
                     *told = true;
                     count += 1;
                     let text = text_at(array.values(), key).unwrap_or_default();
-                    unknown.extend(lists.place(self.choice, text).err().map(|problem| Unknown {
-                        row,
-                        problem,
-                    }));
+                    unknown.extend(
+                        lists
+                            .place(self.choice, text)
+                            .err()
+                            .map(|problem| Unknown { row, problem }),
+                    );
                 }
                 meaning
             })
@@ -149,7 +158,9 @@ pub(crate) fn text_at(array: &dyn Array, row: usize) -> Option<&str> {
 pub(crate) fn is_text(data_type: &DataType) -> bool {
     match data_type {
         DataType::Utf8 | DataType::LargeUtf8 | DataType::Utf8View => true,
-        DataType::Dictionary(_, values) => is_text(values) && !matches!(**values, DataType::Dictionary(..)),
+        DataType::Dictionary(_, values) => {
+            is_text(values) && !matches!(**values, DataType::Dictionary(..))
+        }
         _ => false,
     }
 }
@@ -205,11 +216,24 @@ impl<'a> Lists<'a> {
         let pair = |id: &str, name: &str| [id.to_owned(), name.to_owned()];
         Lists {
             library,
-            own: [base.materials.len(), base.machines.len(), base.practices.len()],
+            own: [
+                base.materials.len(),
+                base.machines.len(),
+                base.practices.len(),
+            ],
             names: [
-                base.materials.iter().map(|own| pair(&own.id, &own.name)).collect(),
-                base.machines.iter().map(|own| pair(&own.name, &own.name)).collect(),
-                base.practices.iter().map(|own| pair(&own.name, &own.name)).collect(),
+                base.materials
+                    .iter()
+                    .map(|own| pair(&own.id, &own.name))
+                    .collect(),
+                base.machines
+                    .iter()
+                    .map(|own| pair(&own.name, &own.name))
+                    .collect(),
+                base.practices
+                    .iter()
+                    .map(|own| pair(&own.name, &own.name))
+                    .collect(),
             ],
         }
     }
@@ -244,7 +268,9 @@ impl<'a> Lists<'a> {
 
     fn own(&self, list: usize, word: &str) -> Option<usize> {
         let names = self.names.get(list)?;
-        names.iter().position(|own| own.iter().any(|name| name == word))
+        names
+            .iter()
+            .position(|own| own.iter().any(|name| name == word))
     }
 
     fn material(&self, word: &str) -> Result<usize, Problem> {

@@ -111,9 +111,9 @@ fn looks_like_unit(suffix: &str) -> bool {
     let ends = |at: usize| suffix.get(at..).unwrap_or_default();
     let starts = core::iter::once(0).chain(suffix.match_indices('_').map(|(at, _)| at + 1));
     !suffix.contains('_')
-        || starts
-            .map(ends)
-            .any(|end| !end.is_empty() && Kind::ALL.iter().any(|kind| unit_of(*kind, end).is_some()))
+        || starts.map(ends).any(|end| {
+            !end.is_empty() && Kind::ALL.iter().any(|kind| unit_of(*kind, end).is_some())
+        })
 }
 
 fn wrong_unit(name: &str, input: Input, suffix: &str) -> Problem {
@@ -207,10 +207,19 @@ mod tests {
         assert_eq!(number("axial_depth_mm"), (Input::AxialDepth, "mm"));
         assert_eq!(number("axial_depth_inch"), (Input::AxialDepth, "in"));
         assert_eq!(number("spindle_speed_rpm"), (Input::SpindleSpeed, "rpm"));
-        assert_eq!(number("spindle_speed_rev_min"), (Input::SpindleSpeed, "rpm"));
-        assert_eq!(number("feed_per_tooth_mm_per_tooth"), (Input::FeedPerTooth, "mm"));
+        assert_eq!(
+            number("spindle_speed_rev_min"),
+            (Input::SpindleSpeed, "rpm")
+        );
+        assert_eq!(
+            number("feed_per_tooth_mm_per_tooth"),
+            (Input::FeedPerTooth, "mm")
+        );
         assert_eq!(number("clamping_force_kn"), (Input::ClampingForce, "kN"));
-        assert_eq!(number("cutter_helix_angle_deg"), (Input::CutterHelixAngle, "deg"));
+        assert_eq!(
+            number("cutter_helix_angle_deg"),
+            (Input::CutterHelixAngle, "deg")
+        );
         assert_eq!(number("jaw_friction_percent"), (Input::JawFriction, "%"));
         assert_eq!(number("cutter_teeth"), (Input::CutterTeeth, ""));
         assert_eq!(role("material"), Role::Choice(Choice::Material));
@@ -218,7 +227,18 @@ mod tests {
 
     #[test]
     fn what_is_none_of_ours_passes() {
-        for name in ["part", "id", "material_lot", "length_of_run", "mass", "axis", "a b", "Ü", "path", ""] {
+        for name in [
+            "part",
+            "id",
+            "material_lot",
+            "length_of_run",
+            "mass",
+            "axis",
+            "a b",
+            "Ü",
+            "path",
+            "",
+        ] {
             assert_eq!(role(name), Role::Other, "{name}");
         }
     }

@@ -30,7 +30,11 @@ impl Numbers {
 }
 
 /// Whether numbers can be read from a column of this type.
-pub(crate) fn check_type(name: &str, data_type: &DataType, text: TextNumbers) -> Result<(), Problem> {
+pub(crate) fn check_type(
+    name: &str,
+    data_type: &DataType,
+    text: TextNumbers,
+) -> Result<(), Problem> {
     let (found, remedy) = match data_type {
         DataType::Float64 | DataType::Float32 => return Ok(()),
         whole if whole.is_integer() => return Ok(()),
@@ -43,14 +47,26 @@ pub(crate) fn check_type(name: &str, data_type: &DataType, text: TextNumbers) ->
                 "read the text as float64 before it comes here: whether 1,250 is a thousand or one and a quarter is for its owner to say",
             )
         }
-        DataType::Decimal32(..) | DataType::Decimal64(..) | DataType::Decimal128(..) | DataType::Decimal256(..) => (
+        DataType::Decimal32(..)
+        | DataType::Decimal64(..)
+        | DataType::Decimal128(..)
+        | DataType::Decimal256(..) => (
             "decimals",
             "convert the column to float64 before it comes here, so that the rounding is yours",
         ),
-        DataType::Float16 => ("float16", "convert the column to float64: three digits are too few for a cut"),
-        DataType::Null => ("nothing but nulls", "give the column the type float64, or leave it out"),
+        DataType::Float16 => (
+            "float16",
+            "convert the column to float64: three digits are too few for a cut",
+        ),
+        DataType::Null => (
+            "nothing but nulls",
+            "give the column the type float64, or leave it out",
+        ),
         DataType::Boolean => ("booleans", "give numbers"),
-        _ => ("no numbers", "convert the column to float64 before it comes here"),
+        _ => (
+            "no numbers",
+            "convert the column to float64 before it comes here",
+        ),
     };
     Err(Problem::new(
         Code::WrongType,
@@ -78,7 +94,10 @@ pub(crate) fn read(array: &ArrayRef) -> Numbers {
     };
     Numbers {
         values,
-        valid: array.nulls().filter(|nulls| nulls.null_count() > 0).cloned(),
+        valid: array
+            .nulls()
+            .filter(|nulls| nulls.null_count() > 0)
+            .cloned(),
         unreadable: Vec::new(),
     }
 }
@@ -127,7 +146,9 @@ fn number(text: &str) -> Result<f64, Problem> {
 
 /// The same numbers as a column of their own.
 pub(crate) fn as_column(numbers: &Numbers) -> arrow_array::Float64Array {
-    let mut valid: Vec<bool> = (0..numbers.values.len()).map(|row| !numbers.is_null(row)).collect();
+    let mut valid: Vec<bool> = (0..numbers.values.len())
+        .map(|row| !numbers.is_null(row))
+        .collect();
     for (row, _) in &numbers.unreadable {
         if let Some(slot) = valid.get_mut(*row) {
             *slot = false;
@@ -143,11 +164,21 @@ mod tests {
 
     #[test]
     fn cells_are_read_as_people_write_them() {
-        for (text, value) in [("2.5", 2.5), ("-.5", -0.5), ("1e-3", 0.001), ("1/2", 0.5), ("1-1/4", 1.25)] {
+        for (text, value) in [
+            ("2.5", 2.5),
+            ("-.5", -0.5),
+            ("1e-3", 0.001),
+            ("1/2", 0.5),
+            ("1-1/4", 1.25),
+        ] {
             assert_eq!(number(text).unwrap(), value, "{text}");
         }
         for text in ["2,5", "1,250.5", "2.5 mm", "x", "1..2", "--", "1e"] {
-            assert_eq!(number(text).unwrap_err().code, Code::NumberUnreadable, "{text}");
+            assert_eq!(
+                number(text).unwrap_err().code,
+                Code::NumberUnreadable,
+                "{text}"
+            );
         }
         for text in ["nan", "inf", "-Infinity"] {
             assert_eq!(number(text).unwrap_err().code, Code::NotFinite, "{text}");

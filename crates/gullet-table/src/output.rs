@@ -74,7 +74,10 @@ pub(crate) fn wanted(
                     Code::UnknownName,
                     "columns",
                     format!("\"{name}\""),
-                    all.iter().map(|field| field.name).collect::<Vec<_>>().join(", "),
+                    all.iter()
+                        .map(|field| field.name)
+                        .collect::<Vec<_>>()
+                        .join(", "),
                     near.map_or_else(
                         || "use one of the known names".to_owned(),
                         |near| format!("did you mean {near}?"),
@@ -132,8 +135,16 @@ pub(crate) fn name_fields() -> Vec<Field> {
     let text = DataType::Dictionary(Box::new(DataType::Int32), Box::new(DataType::Utf8));
     [
         (STATUS, false, "ok, or the code of the row's error."),
-        (LIMIT, true, "The limit nearest to its bound, or the one that made the row an error."),
-        (HELD_BY, true, "The limit that holds the feed below the wanted one."),
+        (
+            LIMIT,
+            true,
+            "The limit nearest to its bound, or the one that made the row an error.",
+        ),
+        (
+            HELD_BY,
+            true,
+            "The limit that holds the feed below the wanted one.",
+        ),
         (WARNINGS, true, "Doubts, joined by semicolons."),
     ]
     .into_iter()
@@ -161,8 +172,13 @@ impl NameLists {
     pub(crate) fn new() -> NameLists {
         let codes = core::iter::once("ok").chain(Code::ALL.iter().map(|code| code.name()));
         // By number, as rows carry it; 0 is never taken.
-        let last = LimitName::ALL.iter().map(|limit| *limit as u8).max().unwrap_or(0);
-        let limits = (0..=last).map(|number| LimitName::from_number(number).map_or("", LimitName::name));
+        let last = LimitName::ALL
+            .iter()
+            .map(|limit| *limit as u8)
+            .max()
+            .unwrap_or(0);
+        let limits =
+            (0..=last).map(|number| LimitName::from_number(number).map_or("", LimitName::name));
         let warnings = (0..=u8::MAX).map(|bits| {
             let set = WarningCodes::from_bits(bits);
             let held = WarningCode::ALL.iter().filter(|code| set.contains(**code));

@@ -17,7 +17,10 @@ use std::sync::Arc;
 /// Where the numbers of an input come from.
 pub(crate) enum NumberSource {
     Constant(f64),
-    Column { index: usize, converter: ColumnConverter },
+    Column {
+        index: usize,
+        converter: ColumnConverter,
+    },
     /// The cutter's diameter, for a shank that is not given.
     Diameter,
     /// By the form of the cutter: an end mill's, a face mill's.
@@ -204,12 +207,18 @@ impl Found {
         for name in &options.pass_through {
             if schema.index_of(name).is_err() {
                 let known = schema.fields().iter().map(|field| field.name().as_str());
-                self.problems.push(unknown_name("pass_through", name, known));
+                self.problems
+                    .push(unknown_name("pass_through", name, known));
             }
         }
         for (index, field) in schema.fields().iter().enumerate() {
             let name = field.name().as_str();
-            if schema.fields().iter().take(index).any(|other| other.name() == name) {
+            if schema
+                .fields()
+                .iter()
+                .take(index)
+                .any(|other| other.name() == name)
+            {
                 self.problems.push(Problem::new(
                     Code::Duplicate,
                     name,
@@ -231,7 +240,9 @@ impl Found {
     fn column(&mut self, index: usize, field: &Field, named: Role, text: TextNumbers) {
         let name = field.name().as_str();
         let typed = match named {
-            Role::Number(..) | Role::CostPerHour => numbers::check_type(name, field.data_type(), text),
+            Role::Number(..) | Role::CostPerHour => {
+                numbers::check_type(name, field.data_type(), text)
+            }
             Role::Choice(choice) => choice::check_type(choice, field.data_type()),
             Role::Refused(ref problem) => Err(problem.clone()),
             Role::Other => Ok(()),
@@ -243,13 +254,15 @@ impl Found {
             Role::Number(input, unit) => {
                 if self.give(input.name(), name) {
                     let converter = ColumnConverter::new(unit);
-                    self.numbers.push((input, NumberSource::Column { index, converter }));
+                    self.numbers
+                        .push((input, NumberSource::Column { index, converter }));
                 }
             }
             Role::Choice(choice) => {
                 if self.give(choice.name(), name) {
                     let reader = Reader::new(choice);
-                    self.choices.push((choice, ChoiceSource::Column { index, reader }));
+                    self.choices
+                        .push((choice, ChoiceSource::Column { index, reader }));
                 }
             }
             Role::CostPerHour => {
@@ -314,10 +327,12 @@ impl Found {
 
     /// The place that all rows choose; none where it differs by row.
     fn constant(&self, choice: Choice) -> Option<u32> {
-        self.choices.iter().find_map(|(other, source)| match source {
-            ChoiceSource::Constant(place) if *other == choice => Some(*place),
-            _ => None,
-        })
+        self.choices
+            .iter()
+            .find_map(|(other, source)| match source {
+                ChoiceSource::Constant(place) if *other == choice => Some(*place),
+                _ => None,
+            })
     }
 
     /// Fills in what job files have a default for.
@@ -325,8 +340,10 @@ impl Found {
         let form = self.constant(Choice::CutterForm);
         let face = form == Some(FACE_MILL as u32);
         if !self.gives(Input::CutterShankDiameter.name()) && !face {
-            self.numbers.push((Input::CutterShankDiameter, NumberSource::Diameter));
-            self.given.push((Input::CutterShankDiameter.name(), String::new()));
+            self.numbers
+                .push((Input::CutterShankDiameter, NumberSource::Diameter));
+            self.given
+                .push((Input::CutterShankDiameter.name(), String::new()));
             assumptions.push("cutter_shank_diameter: the cutter's diameter".to_owned());
         }
         if !self.gives(Input::CutterHelixAngle.name()) {
@@ -366,7 +383,9 @@ impl Found {
         };
         let always = |input: Input| match operation {
             // Where operations differ by row, a depth that some of them need is asked for.
-            None => input != Input::Offset && needs(input, Operation::SideMilling, form.unwrap_or(0)),
+            None => {
+                input != Input::Offset && needs(input, Operation::SideMilling, form.unwrap_or(0))
+            }
             Some(operation) => needs(input, operation, form.unwrap_or(0)),
         };
         let without_base = |input: Input| {
@@ -379,12 +398,17 @@ impl Found {
         let mut problems = Vec::new();
         for input in Input::ALL.iter().copied() {
             let none = if with_base {
-                lacks(own, input) || (matches!(input, Input::CutterCornerRadius | Input::CutterEdgeAngle) && !of_own_form)
+                lacks(own, input)
+                    || (matches!(input, Input::CutterCornerRadius | Input::CutterEdgeAngle)
+                        && !of_own_form)
             } else {
                 without_base(input)
             };
             if none && always(input) && !self.gives(input.name()) {
-                let remedy = format!("give it for every row, or a job that has it: {}", input.meaning());
+                let remedy = format!(
+                    "give it for every row, or a job that has it: {}",
+                    input.meaning()
+                );
                 problems.push(missing(input.name(), &usual_names(input), &remedy));
             }
         }
@@ -420,12 +444,22 @@ fn missing(name: &str, column: &str, remedy: &str) -> Problem {
 fn cost_per_hour(text: &str) -> Result<f64> {
     let cost = match parse_number(text) {
         Ok(cost) => cost,
-        Err(_) => gullet::quantity::to_unit(parse(Kind::MoneyRate, text)?, unit(Kind::MoneyRate, "money/h")?),
+        Err(_) => gullet::quantity::to_unit(
+            parse(Kind::MoneyRate, text)?,
+            unit(Kind::MoneyRate, "money/h")?,
+        ),
     };
     if cost >= 0.0 {
         return Ok(cost);
     }
-    Err(Problem::new(Code::OutOfRange, "", text, "at least 0", "give money per hour").into())
+    Err(Problem::new(
+        Code::OutOfRange,
+        "",
+        text,
+        "at least 0",
+        "give money per hour",
+    )
+    .into())
 }
 
 /// The fields of the rows with their results, and what is written.
@@ -436,7 +470,11 @@ fn fields(
     places: &[usize],
     found: &mut Found,
 ) -> (Vec<Arc<Field>>, Vec<ColumnConverter>) {
-    let taken: Vec<String> = schema.fields().iter().map(|field| field.name().clone()).collect();
+    let taken: Vec<String> = schema
+        .fields()
+        .iter()
+        .map(|field| field.name().clone())
+        .collect();
     let replaced = replaced(schema, options, found);
     let mut fields: Vec<Arc<Field>> = schema.fields().iter().cloned().collect();
     for index in replaced {
@@ -446,9 +484,15 @@ fn fields(
     }
     let mut written = Vec::new();
     for place in places {
-        let Some(field) = all.get(*place) else { continue };
+        let Some(field) = all.get(*place) else {
+            continue;
+        };
         let unit = output::unit_of(field, options.units);
-        let named = output::named(output::number_field(field, unit), &taken, &mut found.problems);
+        let named = output::named(
+            output::number_field(field, unit),
+            &taken,
+            &mut found.problems,
+        );
         fields.push(Arc::new(named));
         written.push(ColumnConverter::new(unit));
     }

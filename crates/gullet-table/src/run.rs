@@ -207,14 +207,15 @@ impl StudyPlan<'_> {
                     for Unknown { row, problem } in unknown {
                         marks.tell(choice.name(), row, problem);
                     }
-                    let place = |(row, meaning): (usize, Option<core::result::Result<u32, Code>>)| {
-                        match meaning {
-                            Some(Ok(place)) => return place,
-                            Some(Err(code)) => marks.code(row, code),
-                            None => marks.missing(row),
-                        }
-                        0
-                    };
+                    let place =
+                        |(row, meaning): (usize, Option<core::result::Result<u32, Code>>)| {
+                            match meaning {
+                                Some(Ok(place)) => return place,
+                                Some(Err(code)) => marks.code(row, code),
+                                None => marks.missing(row),
+                            }
+                            0
+                        };
                     Places::Rows(read.into_iter().enumerate().map(place).collect())
                 }
             };
@@ -235,7 +236,10 @@ impl StudyPlan<'_> {
         let form = |row: usize| forms.map_or(self.base_form, |(_, places)| places.at(row));
         let operation = |row: usize| {
             let place = operations.map_or(self.base_operation, |(_, places)| places.at(row));
-            Operation::ALL.get(place).copied().unwrap_or(Operation::SideMilling)
+            Operation::ALL
+                .get(place)
+                .copied()
+                .unwrap_or(Operation::SideMilling)
         };
         let mut all: Vec<(Input, Values)> = Vec::new();
         for (input, source) in &self.numbers {
@@ -301,7 +305,9 @@ impl StudyPlan<'_> {
                 marks.missing(row);
             }
         }
-        let diameter = all.iter().find(|(input, _)| *input == Input::CutterDiameter);
+        let diameter = all
+            .iter()
+            .find(|(input, _)| *input == Input::CutterDiameter);
         let shank = match diameter {
             Some((_, Values::Constant(value))) => Values::Constant(*value),
             Some((_, Values::Rows(values))) => Values::Rows(values.clone()),
@@ -362,20 +368,27 @@ impl StudyPlan<'_> {
                     .find(|(other, _)| *other == input)
                     .map_or(own, |(_, values)| values.at(row))
             };
-            let kind_of_base = PassKind::ALL.iter().position(|kind| *kind == base.pass.kind);
+            let kind_of_base = PassKind::ALL
+                .iter()
+                .position(|kind| *kind == base.pass.kind);
             let direction = |row: usize| {
                 let practice = base.practices.get(at(Choice::Practice, row, 0))?;
                 let machine = base.machines.get(at(Choice::Machine, row, 0))?;
                 let kind = PassKind::ALL.get(at(Choice::Pass, row, kind_of_base.unwrap_or(0)))?;
-                let operation = Operation::ALL.get(at(Choice::Operation, row, self.base_operation))?;
+                let operation =
+                    Operation::ALL.get(at(Choice::Operation, row, self.base_operation))?;
                 let mut pass = base.pass;
                 pass.operation = *operation;
                 pass.axial_depth = si(number(Input::AxialDepth, row, pass.axial_depth.value));
                 pass.radial_depth = si(number(Input::RadialDepth, row, pass.radial_depth.value));
                 let found = practice.direction_with_backlash(*kind, pass.depth(), machine.backlash);
-                Direction::ALL.iter().position(|direction| *direction == found)
+                Direction::ALL
+                    .iter()
+                    .position(|direction| *direction == found)
             };
-            (0..count).map(|row| direction(row).unwrap_or(0) as u32).collect()
+            (0..count)
+                .map(|row| direction(row).unwrap_or(0) as u32)
+                .collect()
         };
         choices.push((Choice::Direction, Places::Rows(places)));
     }

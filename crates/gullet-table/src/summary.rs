@@ -165,6 +165,10 @@ mod tests {
 
     #[test]
     fn every_limit_has_a_place() {
-        assert!(LimitName::ALL.iter().all(|limit| (*limit as usize) < LIMITS));
+        assert!(
+            LimitName::ALL
+                .iter()
+                .all(|limit| (*limit as usize) < LIMITS)
+        );
     }
 }

@@ -84,7 +84,12 @@ pub fn run(words: &[String]) -> Result<Answer> {
     let outcome = study::run(&plan, source, &mut sink, threads)?;
     sink.commit()?;
     for note in &outcome.notes {
-        eprintln!("note: {}", note.escape_debug().collect::<String>().replace("\\\"", "\""));
+        eprintln!(
+            "note: {}",
+            note.escape_debug()
+                .collect::<String>()
+                .replace("\\\"", "\"")
+        );
     }
     if outcome.more > 0 {
         eprintln!("note: {} more", outcome.more);

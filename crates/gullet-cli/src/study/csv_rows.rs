@@ -44,7 +44,9 @@ impl<W: Write> CsvRows<W> {
         Error::unless_empty(problems, ())?;
         let mut rows = CsvRows {
             name: files::shown(name).to_owned(),
-            writer: WriterBuilder::new().buffer_capacity(1 << 18).from_writer(file),
+            writer: WriterBuilder::new()
+                .buffer_capacity(1 << 18)
+                .from_writer(file),
             cell: String::new(),
         };
         let names = schema.fields().iter().map(|field| field.name().as_bytes());
@@ -72,13 +74,22 @@ impl<W: Write> CsvRows<W> {
         let name = self.name.clone();
         let failed = move |error: &std::io::Error| Error::from(files::unwritable(&name, error));
         self.writer.flush().map_err(|error| failed(&error))?;
-        self.writer.into_inner().map_err(|error| failed(error.error()))
+        self.writer
+            .into_inner()
+            .map_err(|error| failed(error.error()))
     }
 
     fn unwritable(&self, error: csv::Error) -> Error {
         match error.into_kind() {
             csv::ErrorKind::Io(error) => files::unwritable(&self.name, &error).into(),
-            other => Problem::new(Code::File, &self.name, format!("{other:?}"), "", "write elsewhere").into(),
+            other => Problem::new(
+                Code::File,
+                &self.name,
+                format!("{other:?}"),
+                "",
+                "write elsewhere",
+            )
+            .into(),
         }
     }
 }
@@ -149,7 +160,9 @@ fn cell(text: &mut String, array: &ArrayRef, row: usize) {
                 write!(text, "{value:e}")
             }
         }),
-        DataType::Boolean => array.as_boolean_opt().map(|array| write!(text, "{}", array.value(row))),
+        DataType::Boolean => array
+            .as_boolean_opt()
+            .map(|array| write!(text, "{}", array.value(row))),
         DataType::Int8 => plain!(Int8Type),
         DataType::Int16 => plain!(Int16Type),
         DataType::Int32 => plain!(Int32Type),
@@ -210,7 +223,11 @@ mod tests {
         for value in [0.1, 1.0, 12.7, 1e-7, 1e300, 5e-324, 123_456.789, -0.0, 1e16] {
             let mut text = String::new();
             number(&mut text, value).unwrap();
-            assert_eq!(text.parse::<f64>().unwrap().to_bits(), value.to_bits(), "{text}");
+            assert_eq!(
+                text.parse::<f64>().unwrap().to_bits(),
+                value.to_bits(),
+                "{text}"
+            );
             assert!(text.len() < 25, "{text}");
         }
     }

@@ -100,7 +100,13 @@ impl CsvTable {
             .map(|cell| Arc::new(cell.finish()) as ArrayRef)
             .collect();
         let rows = RecordBatch::try_new(self.schema.clone(), columns).map_err(|error| {
-            Error::from(Problem::new(Code::Inconsistent, &self.name, error.to_string(), "", ""))
+            Error::from(Problem::new(
+                Code::Inconsistent,
+                &self.name,
+                error.to_string(),
+                "",
+                "",
+            ))
         })?;
         let read = self.reader.position().byte() as f64;
         Ok(Batch {
@@ -115,23 +121,21 @@ impl CsvTable {
 /// Columns of text by a header.
 fn columns(name: &str, header: &ByteRecord) -> Result<Schema> {
     let refuse = |value: String, admissible: &str, remedy: &str| {
-        Err(Problem::new(
-            Code::Syntax,
-            format!("{name}:1"),
-            value,
-            admissible,
-            remedy,
-        )
-        .into())
+        Err(Problem::new(Code::Syntax, format!("{name}:1"), value, admissible, remedy).into())
     };
-    if header.iter().all(|cell| cell.iter().all(u8::is_ascii_whitespace)) {
+    if header
+        .iter()
+        .all(|cell| cell.iter().all(u8::is_ascii_whitespace))
+    {
         return refuse(
             "no header".to_owned(),
             "a first line with the names of the columns",
             "begin the file with a line such as material,axial_depth_mm,radial_depth_mm",
         );
     }
-    if header.iter().any(|cell| cell.starts_with(&[0xff, 0xfe]) || cell.starts_with(&[0xfe, 0xff]) || cell.contains(&0)) {
+    if header.iter().any(|cell| {
+        cell.starts_with(&[0xff, 0xfe]) || cell.starts_with(&[0xfe, 0xff]) || cell.contains(&0)
+    }) {
         return refuse(
             "a header that is no text in UTF-8".to_owned(),
             "text in UTF-8, or Parquet",
@@ -150,7 +154,9 @@ fn columns(name: &str, header: &ByteRecord) -> Result<Schema> {
         names.push(text.trim().to_owned());
     }
     if let [only] = names.as_slice()
-        && let Some(other) = [';', '\t', '|'].into_iter().find(|other| only.contains(*other))
+        && let Some(other) = [';', '\t', '|']
+            .into_iter()
+            .find(|other| only.contains(*other))
     {
         return refuse(
             format!("one column, with {other:?} in its name"),
@@ -200,7 +206,13 @@ fn no_text(column: &str) -> Problem {
 fn unreadable(name: &str, error: &csv::Error) -> Problem {
     match error.kind() {
         ErrorKind::Io(error) => files::problem(name, error, "give a file that can be read"),
-        _ => Problem::new(Code::Syntax, name, error.to_string(), "CSV", "save the table as CSV"),
+        _ => Problem::new(
+            Code::Syntax,
+            name,
+            error.to_string(),
+            "CSV",
+            "save the table as CSV",
+        ),
     }
 }
 

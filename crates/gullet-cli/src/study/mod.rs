@@ -84,10 +84,14 @@ pub fn run(plan: &StudyPlan, source: Source, sink: &mut Sink, workers: usize) ->
     let read = Mutex::new(read);
     let rows = source.rows();
     thread::scope(|scope| {
-        spawn(scope, "gullet-read", move || feed(source, &permits, &send_read))?;
+        spawn(scope, "gullet-read", move || {
+            feed(source, &permits, &send_read)
+        })?;
         for _ in 0..workers {
             let (read, send_done) = (&read, send_done.clone());
-            spawn(scope, "gullet-compute", move || compute(plan, read, &send_done))?;
+            spawn(scope, "gullet-compute", move || {
+                compute(plan, read, &send_done)
+            })?;
         }
         drop(send_done);
         let outcome = write(&done, sink, &permit, Progress::new(rows));

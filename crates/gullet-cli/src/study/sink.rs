@@ -77,7 +77,10 @@ impl Sink {
                 }
                 _ => {
                     let replacement = Replacement::new(&path).map_err(failed)?;
-                    (Box::new(replacement.handle().map_err(failed)?), Some(replacement))
+                    (
+                        Box::new(replacement.handle().map_err(failed)?),
+                        Some(replacement),
+                    )
                 }
             }
         };
@@ -121,5 +124,8 @@ impl Sink {
 /// Whether two names mean the same file.
 pub fn same_file(one: &str, other: &str) -> bool {
     let path = |name: &str| fs::canonicalize(Path::new(name)).ok();
-    one == other && one != "-" || path(one).zip(path(other)).is_some_and(|(one, other)| one == other && one.is_file())
+    one == other && one != "-"
+        || path(one)
+            .zip(path(other))
+            .is_some_and(|(one, other)| one == other && one.is_file())
 }

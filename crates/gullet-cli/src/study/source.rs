@@ -29,7 +29,8 @@ impl Source {
         if name == "-" {
             return CsvTable::new(name, Box::new(io::stdin()), None).map(Source::Csv);
         }
-        let failed = |error: io::Error| files::problem(name, &error, "give a file that can be read");
+        let failed =
+            |error: io::Error| files::problem(name, &error, "give a file that can be read");
         let mut file = File::open(name).map_err(failed)?;
         let known = file.metadata().map_err(failed)?;
         if known.is_dir() {

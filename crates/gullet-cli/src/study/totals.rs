@@ -15,7 +15,11 @@ pub fn as_text(outcome: &Outcome, plan: &StudyPlan) -> String {
     for (code, count) in summary.codes() {
         text += &format!("  {:<24} {:>15}\n", code.name(), grouped(count));
     }
-    let time = format(Kind::Time, summary.cutting_time() as f64 / 1e9, UnitSystem::Metric);
+    let time = format(
+        Kind::Time,
+        summary.cutting_time() as f64 / 1e9,
+        UnitSystem::Metric,
+    );
     text += &format!("cutting time    {time}, without return, handling and set-up\n");
     text += &format!(
         "energy          {} kWh of the spindle motor at full width of cut\n",

@@ -3,8 +3,8 @@
 
 use super::cut::Log;
 use super::numbers::{
-    Engagement, Finish, Geometry, Inputs, Kinds, Motion, Outcome, Pair, Peak, Rotary,
-    UNIT_POWER_EXPONENT, no_rake, one, unit_feed,
+    Engagement, Finish, Geometry, Inputs, Kinds, Law, Motion, Outcome, Pair, Peak, Rotary,
+    UNIT_POWER_EXPONENT, Worst, no_rake, one, unit_feed,
 };
 use super::request::Operation;
 use crate::formula::{
@@ -153,11 +153,6 @@ pub(crate) fn geometry(
     let unit = unit_feed();
     let largest = max_chip(silent, kinds, inputs, engaged, unit);
     let chip_ratio = mean_chip(silent, kinds, inputs, engaged, unit) / largest;
-    let [a, b, c, e] = inputs.pairs();
-    let (tooth_sum_a, relief_a) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, a);
-    let (tooth_sum_b, relief_b) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, b);
-    let (tooth_sum_c, relief_c) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, c);
-    let (tooth_sum_d, relief_d) = sum_and_relief(inputs, arc, largest_sine, chip_ratio, e);
     Geometry {
         entry_angle,
         exit_angle,
@@ -167,63 +162,48 @@ pub(crate) fn geometry(
         chip_ratio,
         chip_width,
         travel,
-        tooth_sum_a,
-        tooth_sum_b,
-        tooth_sum_c,
-        tooth_sum_d,
-        relief_a,
-        relief_b,
-        relief_c,
-        relief_d,
     }
 }
 
-/// What the arc makes of the force of one tooth under a pair, and the helix of that.
+/// A pair with what the arc makes of the force of one tooth under it, and the helix of that.
 #[inline(always)]
-fn sum_and_relief(
-    inputs: &Inputs,
-    arc: Angle,
-    largest_sine: Ratio,
-    chip_ratio: Ratio,
-    pair: Pair,
-) -> (Ratio, Ratio) {
-    let sum = force::tooth_sum_factor::value(inputs.teeth, arc, largest_sine, pair.exponent);
+pub(crate) fn law(inputs: &Inputs, geometry: &Geometry, pair: Pair) -> Law {
+    let tooth_sum = force::tooth_sum_factor::value(
+        inputs.teeth,
+        geometry.arc,
+        geometry.largest_sine,
+        pair.exponent,
+    );
     let relief = force::helix_relief_factor::value(
         inputs.teeth,
-        arc,
-        chip_ratio,
+        geometry.arc,
+        geometry.chip_ratio,
         pair.exponent,
-        sum,
+        tooth_sum,
         inputs.axial_depth,
         inputs.diameter,
         inputs.helix_angle,
     );
-    (sum, relief)
-}
-
-/// A pair with what the arc and the helix make of it.
-#[derive(Clone, Copy)]
-pub(crate) struct Law {
-    pub pair: Pair,
-    pub tooth_sum: Ratio,
-    pub relief: Ratio,
-}
-
-/// The laws that limits are checked with.
-#[inline(always)]
-pub(crate) fn laws(inputs: &Inputs, geometry: &Geometry) -> [Law; 4] {
-    let [a, b, c, d] = inputs.pairs();
-    let law = |pair, tooth_sum, relief| Law {
-        pair,
+    Law {
+        kc11: pair.kc11,
+        exponent: pair.exponent,
         tooth_sum,
         relief,
-    };
-    [
-        law(a, geometry.tooth_sum_a, geometry.relief_a),
-        law(b, geometry.tooth_sum_b, geometry.relief_b),
-        law(c, geometry.tooth_sum_c, geometry.relief_c),
-        law(d, geometry.tooth_sum_d, geometry.relief_d),
-    ]
+    }
+}
+
+/// The laws that limits are checked with, the default pair's first and repeated where there are fewer.
+pub(crate) fn laws(inputs: &Inputs, geometry: &Geometry) -> [Law; 4] {
+    let [a, others @ ..] = inputs.pairs();
+    let first = law(inputs, geometry, a);
+    let [b, c, d] = others.map(|pair| {
+        if pair == a {
+            first
+        } else {
+            law(inputs, geometry, pair)
+        }
+    });
+    [first, b, c, d]
 }
 
 #[inline(always)]
@@ -306,33 +286,60 @@ pub(crate) fn k_c(log: &mut impl Log, pair: Pair, h: Length, factor: Ratio) -> P
     )
 }
 
-/// The law with the highest specific cutting force at this chip thickness.
-#[inline(always)]
-fn worst(laws: [Law; 4], h: Length) -> Law {
-    let [a, b, c, d] = laws;
-    let silent = &mut NoRecord;
-    let k_a = k_c(silent, a.pair, h, one()).value;
-    let k_b = k_c(silent, b.pair, h, one()).value;
-    let k_d = k_c(silent, d.pair, h, one()).value;
-    let k_c = k_c(silent, c.pair, h, one()).value;
-    let (first, k_first) = higher((a, k_a), (b, k_b));
-    let (second, k_second) = higher((first, k_first), (c, k_c));
-    higher((second, k_second), (d, k_d)).0
+impl Law {
+    #[inline(always)]
+    pub(crate) fn pair(&self) -> Pair {
+        Pair {
+            kc11: self.kc11,
+            exponent: self.exponent,
+        }
+    }
 }
 
-/// The second where its value is higher.
-#[inline(always)]
-fn higher((a, x): (Law, f64), (b, y): (Law, f64)) -> (Law, f64) {
-    let second = y > x;
-    let law = Law {
-        pair: Pair {
-            kc11: select(second, b.pair.kc11, a.pair.kc11),
-            exponent: select(second, b.pair.exponent, a.pair.exponent),
-        },
-        tooth_sum: select(second, b.tooth_sum, a.tooth_sum),
-        relief: select(second, b.relief, a.relief),
-    };
-    (law, if second { y } else { x })
+impl Worst {
+    /// One law at a chip thickness.
+    #[inline(always)]
+    pub(crate) fn of(law: &Law, h: Length) -> Worst {
+        Worst {
+            kc11: law.kc11,
+            exponent: law.exponent,
+            tooth_sum: law.tooth_sum,
+            relief: law.relief,
+            k: k_c(&mut NoRecord, law.pair(), h, one()),
+        }
+    }
+
+    /// The other where its specific cutting force is higher.
+    #[inline(always)]
+    pub(crate) fn or(self, other: Worst) -> Worst {
+        let higher = other.k.value > self.k.value;
+        Worst {
+            kc11: select(higher, other.kc11, self.kc11),
+            exponent: select(higher, other.exponent, self.exponent),
+            tooth_sum: select(higher, other.tooth_sum, self.tooth_sum),
+            relief: select(higher, other.relief, self.relief),
+            k: select(higher, other.k, self.k),
+        }
+    }
+
+    /// The law with the highest specific cutting force at a chip thickness.
+    fn among(laws: &[Law; 4], h: Length) -> Worst {
+        let [a, others @ ..] = laws;
+        others
+            .iter()
+            .filter(|law| law.pair() != a.pair())
+            .fold(Worst::of(a, h), |worst, law| worst.or(Worst::of(law, h)))
+    }
+
+    #[inline(always)]
+    fn law(&self) -> Law {
+        Law {
+            kc11: self.kc11,
+            exponent: self.exponent,
+            tooth_sum: self.tooth_sum,
+            relief: self.relief,
+        }
+    }
 }
 
 /// Power and torque that limits are checked with.
@@ -354,24 +361,24 @@ pub(crate) fn peak_load(
     kinds: &Kinds,
     inputs: &Inputs,
     geometry: &Geometry,
-    law: Law,
+    law: &Law,
     max_chip: Length,
 ) -> Peak {
-    let k_peak = k_c(log, law.pair, max_chip, inputs.wear_factor);
+    let k_peak = k_c(log, law.pair(), max_chip, inputs.wear_factor);
     let (tooth_sum, relief) = if log.records() {
         let sum = force::tooth_sum_factor::step(
             log,
             inputs.teeth,
             geometry.arc,
             geometry.largest_sine,
-            law.pair.exponent,
+            law.exponent,
         );
         let relief = force::helix_relief_factor::step(
             log,
             inputs.teeth,
             geometry.arc,
             geometry.chip_ratio,
-            law.pair.exponent,
+            law.exponent,
             sum,
             inputs.axial_depth,
             inputs.diameter,
@@ -456,18 +463,22 @@ pub(crate) fn available(
 
 /// Everything that follows from a spindle speed and a feed per tooth.
 #[inline(always)]
+#[allow(clippy::too_many_arguments)]
 pub(crate) fn outcome(
     log: &mut impl Log,
     kinds: &Kinds,
     inputs: &Inputs,
     engaged: &Engagement,
     geometry: &Geometry,
+    laws: &[Law; 4],
     n: RotationalSpeed,
     f_z: Length,
 ) -> Outcome {
     let motion = motion(log, kinds, inputs, engaged, n, f_z);
-    let rotary = rotary(log, inputs, geometry, &motion, n);
-    let peak = peak(log, kinds, inputs, geometry, &motion);
+    let at_mean = Worst::among(laws, motion.mean_chip);
+    let at_largest = Worst::among(laws, motion.max_chip);
+    let rotary = rotary(log, inputs, &motion, &at_mean, n);
+    let peak = peak(log, kinds, inputs, geometry, &motion, &at_largest);
     let finish = finish(log, kinds, inputs, geometry, &motion);
     Outcome {
         motion,
@@ -527,15 +538,15 @@ pub(crate) fn motion(
 pub(crate) fn rotary(
     log: &mut impl Log,
     inputs: &Inputs,
-    geometry: &Geometry,
     motion: &Motion,
+    worst: &Worst,
     n: RotationalSpeed,
 ) -> Rotary {
-    let highest = worst(laws(inputs, geometry), motion.mean_chip);
+    let highest = worst.law().pair();
     if log.records() {
         let [a, b, c, unit] = inputs.pairs();
-        let by_unit_power = highest.pair == unit && ![a, b, c].contains(&unit);
-        log.choose(Kind::Pressure, highest.pair.kc11.value, || {
+        let by_unit_power = highest == unit && ![a, b, c].contains(&unit);
+        log.choose(Kind::Pressure, highest.kc11.value, || {
             if by_unit_power {
                 "for limits the unit power, here the higher method, as k_c1.1 at a chip of 1 mm, with a worn edge"
             } else {
@@ -544,7 +555,7 @@ pub(crate) fn rotary(
             .to_owned()
         });
     }
-    let k_limit = k_c(log, highest.pair, motion.mean_chip, inputs.wear_factor);
+    let k_limit = k_c(log, highest, motion.mean_chip, inputs.wear_factor);
     let (limit_power, limit_torque) = rotary_load(log, k_limit, motion.removal_rate, n);
     let (available_power, available_torque) = available(log, inputs, n);
     Rotary {
@@ -563,9 +574,9 @@ pub(crate) fn peak(
     inputs: &Inputs,
     geometry: &Geometry,
     motion: &Motion,
+    worst: &Worst,
 ) -> Peak {
-    let law = worst(laws(inputs, geometry), motion.max_chip);
-    peak_load(log, kinds, inputs, geometry, law, motion.max_chip)
+    peak_load(log, kinds, inputs, geometry, &worst.law(), motion.max_chip)
 }
 
 /// What the pass leaves and takes.

@@ -204,6 +204,7 @@ pub(super) fn add_reliefs_at(
             report.inputs,
             engaged,
             geometry,
+            &chain::laws(report.inputs, geometry),
             candidate.speed,
             candidate.wanted,
         )
@@ -301,12 +302,14 @@ fn wanted_at(report: &Report, axial_depth: Length, feed: &Ranged<Length>) -> Opt
             .then_some(inputs.lowest_speed)
     })?;
     let geometry = chain::geometry(silent, kinds, &inputs, &engaged);
+    let laws = chain::laws(&inputs, &geometry);
     let candidate = speed_feed::feed(
         silent,
         kinds,
         &inputs,
         &engaged,
         &geometry,
+        &laws,
         speed,
         Lowering::NotForLoads,
         None,
@@ -317,6 +320,7 @@ fn wanted_at(report: &Report, axial_depth: Length, feed: &Ranged<Length>) -> Opt
         &inputs,
         &engaged,
         &geometry,
+        &laws,
         speed,
         candidate.feed,
     ))

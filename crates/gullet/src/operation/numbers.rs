@@ -221,15 +221,18 @@ lanes! {
         chip_ratio: Ratio,
         chip_width: Length,
         travel: Length,
-        /// Of each pair: sum over the teeth, and relief of the helix.
-        tooth_sum_a: Ratio,
-        tooth_sum_b: Ratio,
-        tooth_sum_c: Ratio,
-        tooth_sum_d: Ratio,
-        relief_a: Ratio,
-        relief_b: Ratio,
-        relief_c: Ratio,
-        relief_d: Ratio,
+    }
+}
+
+lanes! {
+    /// A pair with what the arc and the helix make of it: a law that limits are checked with.
+    Law, LawBlock {
+        kc11: Pressure,
+        exponent: Ratio,
+        /// Sum over the teeth in the arc over the largest force of one tooth.
+        tooth_sum: Ratio,
+        /// Helical edges over straight ones.
+        relief: Ratio,
     }
 }
 
@@ -260,6 +263,29 @@ lanes! {
         mean_force: Force,
         /// NaN where no unit power is known.
         unit_power_power: Power,
+    }
+}
+
+lanes! {
+    /// The law that is the worst at some chip thickness, and its specific cutting force there.
+    Worst, WorstBlock {
+        kc11: Pressure,
+        exponent: Ratio,
+        tooth_sum: Ratio,
+        relief: Ratio,
+        k: Pressure,
+    }
+}
+
+lanes! {
+    /// What the loads of every law are computed from: the chips of the wanted feed, and what the
+    /// machine gives.
+    Wanted, WantedBlock {
+        mean_chip: Length,
+        max_chip: Length,
+        removal_rate: VolumeRate,
+        power: Power,
+        torque: Torque,
     }
 }
 

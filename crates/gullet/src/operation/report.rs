@@ -173,6 +173,7 @@ impl Report<'_> {
             self.inputs,
             &stuck.engaged,
             &stuck.geometry,
+            &chain::laws(self.inputs, &stuck.geometry),
             speed,
             feed,
         )

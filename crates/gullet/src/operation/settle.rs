@@ -43,6 +43,7 @@ impl Stuck {
             inputs,
             &self.engaged,
             &self.geometry,
+            &chain::laws(inputs, &self.geometry),
             self.candidate.speed,
             self.smallest,
         );
@@ -118,6 +119,7 @@ pub(crate) fn settle(
         }
     });
     let geometry = chain::geometry(log, kinds, inputs, &engaged);
+    let laws = chain::laws(inputs, &geometry);
     let smallest = speed_feed::feed_for_chip(&geometry, inputs.smallest_chip);
     let feed_at = |speed| {
         speed_feed::feed(
@@ -126,6 +128,7 @@ pub(crate) fn settle(
             inputs,
             &engaged,
             &geometry,
+            &laws,
             speed,
             lowering,
             None,
@@ -162,6 +165,7 @@ pub(crate) fn settle(
             inputs,
             &engaged,
             &geometry,
+            &laws,
             candidate.speed,
             lowering,
             tables,
@@ -192,6 +196,7 @@ pub(crate) fn settle(
         inputs,
         &engaged,
         &geometry,
+        &laws,
         candidate.speed,
         candidate.feed,
     );

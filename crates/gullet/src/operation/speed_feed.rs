@@ -1,15 +1,15 @@
 //! The wanted speed, and the feed per tooth that every limit leaves at a speed the machine has.
 
-use super::chain::{self, Law};
+use super::chain;
 use super::cut::{Log, support_text};
 use super::inputs::Tables;
 use super::limits::{self, LimitName};
 use super::milling::Lowering;
-use super::numbers::{Candidate, Engagement, Geometry, Inputs, Kinds, Speeds, one};
+use super::numbers::{Candidate, Engagement, Geometry, Inputs, Kinds, Law, Speeds, Wanted, one};
 use super::request::Operation;
 use crate::formula::{NoRecord, chip, practice, rotation};
 use crate::quantity::math::{min, select};
-use crate::quantity::{Kind, Length, Power, RotationalSpeed, Torque, VolumeRate, si};
+use crate::quantity::{Kind, Length, RotationalSpeed, si};
 
 /// The wanted speed with what is marked on the cutter and with what the tables allow.
 #[inline(always)]
@@ -116,17 +116,15 @@ impl Candidate {
     }
 }
 
-/// The feed per tooth at a speed: wanted chip, thinning, then every limit that feed relieves.
+/// The feed per tooth at a speed that chip, table, hand and finish leave.
 #[inline(always)]
-#[allow(clippy::too_many_arguments)]
-pub(crate) fn feed(
+pub(crate) fn feed_without_loads(
     log: &mut impl Log,
     kinds: &Kinds,
     inputs: &Inputs,
     engaged: &Engagement,
     geometry: &Geometry,
     speed: RotationalSpeed,
-    lowering: Lowering,
     tables: Option<&Tables>,
 ) -> Candidate {
     let wanted = wanted_feed(log, kinds, inputs, engaged, tables);
@@ -153,8 +151,30 @@ pub(crate) fn feed(
         LimitName::MeanRoughness.lane(),
         chain::feed_per_rev_for_roughness(kinds, inputs) / inputs.teeth,
     );
+    candidate
+}
+
+/// The feed per tooth at a speed: wanted chip, thinning, then every limit that feed relieves.
+#[allow(clippy::too_many_arguments)]
+pub(crate) fn feed(
+    log: &mut impl Log,
+    kinds: &Kinds,
+    inputs: &Inputs,
+    engaged: &Engagement,
+    geometry: &Geometry,
+    laws: &[Law; 4],
+    speed: RotationalSpeed,
+    lowering: Lowering,
+    tables: Option<&Tables>,
+) -> Candidate {
+    let mut candidate = feed_without_loads(log, kinds, inputs, engaged, geometry, speed, tables);
     if lowering == Lowering::Allowed {
-        hold_for_loads(&mut candidate, kinds, inputs, engaged, geometry);
+        let loads = wanted_loads(kinds, inputs, engaged, &candidate);
+        let [a, others @ ..] = laws;
+        candidate = hold_for_law(kinds, inputs, geometry, &loads, candidate, a);
+        for law in others.iter().filter(|law| law.pair() != a.pair()) {
+            candidate = hold_for_law(kinds, inputs, geometry, &loads, candidate, law);
+        }
     }
     if log.records()
         && let Some(limit) = candidate.holder()
@@ -166,78 +186,55 @@ pub(crate) fn feed(
     candidate
 }
 
-/// Lowers the feed until every law keeps every load within its bound: the load used to the largest
-/// share asks for the lowest feed.
+/// What the loads at the wanted feed are computed from.
 #[inline(always)]
-fn hold_for_loads(
-    candidate: &mut Candidate,
+pub(crate) fn wanted_loads(
     kinds: &Kinds,
     inputs: &Inputs,
     engaged: &Engagement,
-    geometry: &Geometry,
-) {
+    candidate: &Candidate,
+) -> Wanted {
     let silent = &mut NoRecord;
-    let (speed, wanted) = (candidate.speed, candidate.wanted);
-    let swapped = limits::torque_first(inputs, speed);
-    let mean = chain::mean_chip(silent, kinds, inputs, engaged, wanted);
-    let largest = chain::max_chip(silent, kinds, inputs, engaged, wanted);
-    let removal_rate = chain::removal_rate(kinds, inputs, engaged, speed, wanted);
+    let (speed, feed) = (candidate.speed, candidate.wanted);
     let (power, torque) = chain::available(silent, inputs, speed);
-    let wanted = Wanted {
-        speed,
-        feed: wanted,
-        mean,
-        largest,
-        removal_rate,
+    Wanted {
+        mean_chip: chain::mean_chip(silent, kinds, inputs, engaged, feed),
+        max_chip: chain::max_chip(silent, kinds, inputs, engaged, feed),
+        removal_rate: chain::removal_rate(kinds, inputs, engaged, speed, feed),
         power,
         torque,
-        swapped,
-    };
-    let [a, b, c, d] = chain::laws(inputs, geometry);
-    hold_for_law(candidate, kinds, inputs, geometry, &wanted, a);
-    hold_for_law(candidate, kinds, inputs, geometry, &wanted, b);
-    hold_for_law(candidate, kinds, inputs, geometry, &wanted, c);
-    hold_for_law(candidate, kinds, inputs, geometry, &wanted, d);
+    }
 }
 
-/// What the loads of every law are computed from: the wanted feed with its chips, and what the
-/// machine gives.
-struct Wanted {
-    speed: RotationalSpeed,
-    feed: Length,
-    mean: Length,
-    largest: Length,
-    removal_rate: VolumeRate,
-    power: Power,
-    torque: Torque,
-    swapped: bool,
-}
-
-/// Lowers the feed until one law keeps every load within its bound.
+/// Lowers the feed until one law keeps every load within its bound: the load used to the largest
+/// share asks for the lowest feed.
 #[inline(always)]
-fn hold_for_law(
-    candidate: &mut Candidate,
+pub(crate) fn hold_for_law(
     kinds: &Kinds,
     inputs: &Inputs,
     geometry: &Geometry,
     wanted: &Wanted,
-    law: Law,
-) {
+    mut candidate: Candidate,
+    law: &Law,
+) -> Candidate {
     let silent = &mut NoRecord;
-    let k = chain::k_c(silent, law.pair, wanted.mean, inputs.wear_factor);
-    let (power, torque) = chain::rotary_load(silent, k, wanted.removal_rate, wanted.speed);
-    let peak = chain::peak_load(silent, kinds, inputs, geometry, law, wanted.largest);
+    let speed = candidate.speed;
+    let k = chain::k_c(silent, law.pair(), wanted.mean_chip, inputs.wear_factor);
+    let (power, torque) = chain::rotary_load(silent, k, wanted.removal_rate, speed);
+    let peak = chain::peak_load(silent, kinds, inputs, geometry, law, wanted.max_chip);
     let of_power = (LimitName::Power.lane(), power.value / wanted.power.value);
     let of_torque = (LimitName::Torque.lane(), torque.value / wanted.torque.value);
     let bent = peak.deflection.value / inputs.deflection.value;
     let clamped = peak.clamping_needed.value / inputs.clamping_force.value;
-    let first = pick(wanted.swapped, of_torque, of_power);
-    let second = pick(wanted.swapped, of_power, of_torque);
+    let swapped = limits::torque_first(inputs, speed);
+    let first = pick(swapped, of_torque, of_power);
+    let second = pick(swapped, of_power, of_torque);
     let load = larger(first, second);
     let load = larger(load, (LimitName::Deflection.lane(), bent));
     let (number, share) = larger(load, (LimitName::Clamping.lane(), clamped));
-    let cap = practice::feed_for_load_share::value(wanted.feed, si(share), law.pair.exponent);
+    let cap = practice::feed_for_load_share::value(candidate.wanted, si(share), law.exponent);
     candidate.hold(number, select(share > 1.0, cap, si(f64::INFINITY)));
+    candidate
 }
 
 #[inline(always)]

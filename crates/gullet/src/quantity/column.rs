@@ -182,8 +182,21 @@ mod tests {
             state
         };
         let mut all = vec![
-            0.0, -0.0, 1.0, 0.1, 0.3, 1e22, 1e23, 5e-324, f64::MIN_POSITIVE, f64::MAX, f64::NAN,
-            f64::INFINITY, f64::NEG_INFINITY, 9_007_199_254_740_993.0, 0.1_f32.into(),
+            0.0,
+            -0.0,
+            1.0,
+            0.1,
+            0.3,
+            1e22,
+            1e23,
+            5e-324,
+            f64::MIN_POSITIVE,
+            f64::MAX,
+            f64::NAN,
+            f64::INFINITY,
+            f64::NEG_INFINITY,
+            9_007_199_254_740_993.0,
+            0.1_f32.into(),
         ];
         for _ in 0..80 {
             all.push(f64::from_bits(random()));
@@ -208,7 +221,11 @@ mod tests {
                 let symbol = unit.symbol;
                 let bits = |value: f64| if value.is_nan() { 0 } else { value.to_bits() };
                 assert_eq!(bits(to), bits(one.to_si(*number)), "{number:?} {symbol}");
-                assert_eq!(bits(from), bits(one.from_si(*number)), "{number:?} to {symbol}");
+                assert_eq!(
+                    bits(from),
+                    bits(one.from_si(*number)),
+                    "{number:?} to {symbol}"
+                );
             }
         }
     }

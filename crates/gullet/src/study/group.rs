@@ -6,7 +6,7 @@ use super::rows::{Choice, Codes, FORMS, Rows};
 use crate::error::{Code, Problem};
 use crate::model::{Clamping, CutterForm, Direction, PassKind};
 use crate::operation::inputs::{Grounds, Shop, fill_pass, kinds, process, template};
-use crate::operation::numbers::{Form, Inputs, Kinds};
+use crate::operation::numbers::{Form, Inputs, Kinds, Pair};
 use crate::operation::{Milling, Operation, Pass, Setup};
 use crate::quantity::{UnitSystem, si};
 use crate::table::{Process, ToolMaterial};
@@ -35,6 +35,8 @@ pub(super) struct Group {
     pub grounds: Arc<Grounds>,
     /// The numbers; columns are laid over them.
     pub template: Inputs,
+    /// The different pairs that limits are checked with, the default one first.
+    pub pairs: Vec<Pair>,
     /// The base with the choices made.
     pub base: Base,
 }
@@ -145,10 +147,15 @@ impl MillingStudy<'_> {
         let kinds = kinds(&shop, &grounds, &base.pass);
         let mut template = template(&shop, &grounds);
         fill_pass(&mut template, shop.practice, &grounds, &base.pass);
+        let [own, others @ ..] = template.pairs();
+        let pairs = core::iter::once(own)
+            .chain(others.into_iter().filter(|pair| *pair != own))
+            .collect();
         Ok(Group {
             kinds,
             grounds,
             template,
+            pairs,
             base,
         })
     }

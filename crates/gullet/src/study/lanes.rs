@@ -4,8 +4,8 @@ use super::rows::{Input, NONE};
 use crate::operation::lanes::LANES;
 use crate::operation::limits::VerdictBlock;
 use crate::operation::numbers::{
-    CandidateBlock, EngagementBlock, FinishBlock, GeometryBlock, InputsBlock, MotionBlock,
-    PeakBlock, RotaryBlock, SpeedsBlock,
+    CandidateBlock, EngagementBlock, FinishBlock, GeometryBlock, InputsBlock, LawBlock,
+    MotionBlock, PeakBlock, RotaryBlock, SpeedsBlock, WantedBlock, WorstBlock,
 };
 use crate::operation::results::{EndsBlock, PaceBlock};
 
@@ -21,6 +21,12 @@ pub(super) struct Block {
     pub fast: Lanes,
     pub real: Lanes,
     pub geometry: GeometryBlock,
+    /// The laws of the group, the default pair's first; those beyond its number are not used.
+    pub laws: [LawBlock; 4],
+    /// The worst of them at the mean and at the largest chip.
+    pub at_mean: WorstBlock,
+    pub at_largest: WorstBlock,
+    pub wanted: WantedBlock,
     /// Before and after the machine's feed is looked at.
     pub unsnapped: CandidateBlock,
     pub candidate: CandidateBlock,
@@ -51,6 +57,10 @@ impl Block {
             fast: zeros,
             real: zeros,
             geometry: GeometryBlock::every(0.0),
+            laws: core::array::from_fn(|_| LawBlock::every(0.0)),
+            at_mean: WorstBlock::every(0.0),
+            at_largest: WorstBlock::every(0.0),
+            wanted: WantedBlock::every(0.0),
             unsnapped: CandidateBlock::every(0.0),
             candidate: CandidateBlock::every(0.0),
             wanted_feed: zeros,

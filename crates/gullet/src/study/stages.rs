@@ -16,11 +16,12 @@ use crate::model::{Drive, Feed, Machine};
 use crate::operation::lanes::LANES;
 use crate::operation::limits::{self, VerdictBlock};
 use crate::operation::numbers::{
-    CandidateBlock, EngagementBlock, FinishBlock, GeometryBlock, InputsBlock, Kinds, MotionBlock,
-    Outcome, PeakBlock, RotaryBlock, SpeedsBlock,
+    CandidateBlock, EngagementBlock, FinishBlock, GeometryBlock, InputsBlock, Kinds, LawBlock,
+    MotionBlock, Outcome, Pair, PeakBlock, RotaryBlock, SpeedsBlock, WantedBlock, Worst,
+    WorstBlock,
 };
 use crate::operation::results::{self, EndsBlock, PaceBlock, Reached};
-use crate::operation::{Lowering, Operation, chain, settle, speed_feed};
+use crate::operation::{Operation, chain, settle, speed_feed};
 use crate::quantity::si;
 
 /// Computes the lanes of a block, each operation compiled on its own.
@@ -34,17 +35,22 @@ pub(super) fn compute(group: &Group, block: &mut Block, count: usize) {
         operation,
         ..group.kinds
     };
+    let pairs = &group.pairs;
     match group.kinds.operation {
         Operation::SideMilling => {
-            stages(&kinds(Operation::SideMilling), machine, block, count);
+            stages(&kinds(Operation::SideMilling), machine, pairs, block, count);
         }
-        Operation::Slotting => stages(&kinds(Operation::Slotting), machine, block, count),
-        Operation::FaceMilling => stages(&kinds(Operation::FaceMilling), machine, block, count),
+        Operation::Slotting => {
+            stages(&kinds(Operation::Slotting), machine, pairs, block, count);
+        }
+        Operation::FaceMilling => {
+            stages(&kinds(Operation::FaceMilling), machine, pairs, block, count);
+        }
     }
 }
 
 #[cfg_attr(not(debug_assertions), inline(always))]
-fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
+fn stages(kinds: &Kinds, machine: &Machine, pairs: &[Pair], block: &mut Block, count: usize) {
     engage(kinds, &block.inputs, &mut block.engaged);
     wanted_speeds(&block.inputs, &block.engaged, &mut block.speeds);
     screen(kinds, &block.inputs, &mut block.careful);
@@ -52,9 +58,13 @@ fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
     speeds_at_or_below(machine, &block.speeds.capped, &mut block.fast);
     start(&block.real, &mut block.candidate.speed, &mut block.careful);
     geometry(kinds, &block.inputs, &block.engaged, &mut block.geometry);
-    feeds(kinds, machine, block);
+    for (pair, law) in pairs.iter().zip(&mut block.laws) {
+        find_law(*pair, &block.inputs, &block.geometry, law);
+    }
+    let laws = pairs.len();
+    feeds(kinds, machine, laws, block);
     while slow_down(machine, block, count) {
-        feeds(kinds, machine, block);
+        feeds(kinds, machine, laws, block);
     }
     motion(
         kinds,
@@ -63,10 +73,22 @@ fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
         &block.candidate,
         &mut block.motion,
     );
+    worst(
+        laws,
+        &block.laws,
+        &block.motion.mean_chip,
+        &mut block.at_mean,
+    );
+    worst(
+        laws,
+        &block.laws,
+        &block.motion.max_chip,
+        &mut block.at_largest,
+    );
     rotary(
         &block.inputs,
-        &block.geometry,
         &block.motion,
+        &block.at_mean,
         &block.candidate,
         &mut block.rotary,
     );
@@ -75,6 +97,7 @@ fn stages(kinds: &Kinds, machine: &Machine, block: &mut Block, count: usize) {
         &block.inputs,
         &block.geometry,
         &block.motion,
+        &block.at_largest,
         &mut block.peak,
     );
     finish(
@@ -182,18 +205,45 @@ fn geometry(
     }
 }
 
+#[cfg_attr(not(debug_assertions), inline(always))]
+fn find_law(pair: Pair, inputs: &InputsBlock, geometry: &GeometryBlock, law: &mut LawBlock) {
+    for lane in 0..LANES {
+        law.set(
+            lane,
+            chain::law(&inputs.get(lane), &geometry.get(lane), pair),
+        );
+    }
+}
+
 /// The feed at the speed of each lane, and the machine's at or below it.
 #[cfg_attr(not(debug_assertions), inline(always))]
-fn feeds(kinds: &Kinds, machine: &Machine, block: &mut Block) {
-    wanted_feeds(
+fn feeds(kinds: &Kinds, machine: &Machine, laws: usize, block: &mut Block) {
+    feeds_without_loads(
         kinds,
         &block.inputs,
         &block.engaged,
         &block.geometry,
         &block.candidate.speed,
         &mut block.unsnapped,
-        &mut block.wanted_feed,
     );
+    wanted_loads(
+        kinds,
+        &block.inputs,
+        &block.engaged,
+        &block.unsnapped,
+        &mut block.wanted,
+    );
+    for law in block.laws.iter().take(laws) {
+        hold_for_law(
+            kinds,
+            &block.inputs,
+            &block.geometry,
+            &block.wanted,
+            law,
+            &mut block.unsnapped,
+        );
+    }
+    table_feeds(&block.inputs, &block.unsnapped, &mut block.wanted_feed);
     feeds_at_or_below(machine, &block.wanted_feed, &mut block.machine_feed);
     snap_feeds(
         &block.inputs,
@@ -206,30 +256,86 @@ fn feeds(kinds: &Kinds, machine: &Machine, block: &mut Block) {
 }
 
 #[cfg_attr(not(debug_assertions), inline(always))]
-fn wanted_feeds(
+fn feeds_without_loads(
     kinds: &Kinds,
     inputs: &InputsBlock,
     engaged: &EngagementBlock,
     geometry: &GeometryBlock,
     speed: &Lanes,
     unsnapped: &mut CandidateBlock,
-    wanted_feed: &mut Lanes,
 ) {
     for lane in 0..LANES {
-        let inputs = inputs.get(lane);
-        let candidate = speed_feed::feed(
-            &mut NoRecord,
-            kinds,
-            &inputs,
-            &engaged.get(lane),
-            &geometry.get(lane),
-            si(speed[lane]),
-            Lowering::Allowed,
-            None,
+        unsnapped.set(
+            lane,
+            speed_feed::feed_without_loads(
+                &mut NoRecord,
+                kinds,
+                &inputs.get(lane),
+                &engaged.get(lane),
+                &geometry.get(lane),
+                si(speed[lane]),
+                None,
+            ),
         );
-        unsnapped.set(lane, candidate);
+    }
+}
+
+#[cfg_attr(not(debug_assertions), inline(always))]
+fn wanted_loads(
+    kinds: &Kinds,
+    inputs: &InputsBlock,
+    engaged: &EngagementBlock,
+    unsnapped: &CandidateBlock,
+    wanted: &mut WantedBlock,
+) {
+    for lane in 0..LANES {
+        wanted.set(
+            lane,
+            speed_feed::wanted_loads(
+                kinds,
+                &inputs.get(lane),
+                &engaged.get(lane),
+                &unsnapped.get(lane),
+            ),
+        );
+    }
+}
+
+#[cfg_attr(not(debug_assertions), inline(always))]
+fn hold_for_law(
+    kinds: &Kinds,
+    inputs: &InputsBlock,
+    geometry: &GeometryBlock,
+    wanted: &WantedBlock,
+    law: &LawBlock,
+    unsnapped: &mut CandidateBlock,
+) {
+    // Blocks of their own, so that the compiler sees that nothing read is written.
+    let before = unsnapped.clone();
+    let mut found = CandidateBlock::every(0.0);
+    for lane in 0..LANES {
+        found.set(
+            lane,
+            speed_feed::hold_for_law(
+                kinds,
+                &inputs.get(lane),
+                &geometry.get(lane),
+                &wanted.get(lane),
+                before.get(lane),
+                &law.get(lane),
+            ),
+        );
+    }
+    *unsnapped = found;
+}
+
+#[cfg_attr(not(debug_assertions), inline(always))]
+fn table_feeds(inputs: &InputsBlock, unsnapped: &CandidateBlock, wanted_feed: &mut Lanes) {
+    for lane in 0..LANES {
+        let candidate = unsnapped.get(lane);
         wanted_feed[lane] =
-            rotation::table_feed::value(candidate.feed, inputs.teeth, candidate.speed).value;
+            rotation::table_feed::value(candidate.feed, si(inputs.teeth[lane]), candidate.speed)
+                .value;
     }
 }
 
@@ -313,11 +419,29 @@ fn motion(
     }
 }
 
+/// The law with the highest specific cutting force at a chip thickness.
+#[cfg_attr(not(debug_assertions), inline(always))]
+fn worst(count: usize, laws: &[LawBlock; 4], chip: &Lanes, worst: &mut WorstBlock) {
+    let [first, ..] = laws;
+    for lane in 0..LANES {
+        worst.set(lane, Worst::of(&first.get(lane), si(chip[lane])));
+    }
+    for law in laws.iter().take(count).skip(1) {
+        let before = worst.clone();
+        let mut found = WorstBlock::every(0.0);
+        for lane in 0..LANES {
+            let other = Worst::of(&law.get(lane), si(chip[lane]));
+            found.set(lane, before.get(lane).or(other));
+        }
+        *worst = found;
+    }
+}
+
 #[cfg_attr(not(debug_assertions), inline(always))]
 fn rotary(
     inputs: &InputsBlock,
-    geometry: &GeometryBlock,
     motion: &MotionBlock,
+    worst: &WorstBlock,
     candidate: &CandidateBlock,
     rotary: &mut RotaryBlock,
 ) {
@@ -327,8 +451,8 @@ fn rotary(
             chain::rotary(
                 &mut NoRecord,
                 &inputs.get(lane),
-                &geometry.get(lane),
                 &motion.get(lane),
+                &worst.get(lane),
                 candidate.get(lane).speed,
             ),
         );
@@ -341,9 +465,9 @@ fn peak(
     inputs: &InputsBlock,
     geometry: &GeometryBlock,
     motion: &MotionBlock,
+    worst: &WorstBlock,
     peak: &mut PeakBlock,
 ) {
-    // A block of its own, so that the compiler sees that nothing read is written.
     let mut found = PeakBlock::every(0.0);
     for lane in 0..LANES {
         found.set(
@@ -354,6 +478,7 @@ fn peak(
                 &inputs.get(lane),
                 &geometry.get(lane),
                 &motion.get(lane),
+                &worst.get(lane),
             ),
         );
     }
