@@ -102,6 +102,11 @@ def _error(problems: list[tuple[str, ...]], rows: tuple[Any, ...] | None) -> Gul
     )
 
 
+def _problem(code: str, parameter: str, value: str, admissible: str, remedy: str) -> GulletError:
+    text = f"{code}: {value}; admissible: {admissible}; {remedy}"
+    return GulletError((Problem(code, parameter, value, admissible, remedy, text),))
+
+
 def _warn(text: str) -> None:
     # The compiled part adds no frame of its own: 2 is the caller of the function that warns.
     warnings.warn(text, GulletWarning, stacklevel=2)

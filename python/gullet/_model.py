@@ -315,6 +315,20 @@ def setup(
     return Setup(**parts, library=library)
 
 
+def _setup_of_json(text: str, library: Library | None) -> Setup:
+    from ._errors import _problem
+
+    try:
+        parts = json.loads(text)
+    except ValueError as error:
+        raise _problem("syntax", "", str(error), "JSON as to_json() writes it", "correct the text") from None
+    names = ("material", "blank", "cutter", "machine", "hold", "practice")
+    if not isinstance(parts, dict) or set(parts) - set(names) or not set(names[:5]) <= set(parts):
+        found = ", ".join(map(str, parts)) if isinstance(parts, dict) else type(parts).__name__
+        raise _problem("wrong_type", "", found, ", ".join(names), "give an object with these sections")
+    return setup(**parts, library=library)
+
+
 def mill(
     *,
     material: Any,

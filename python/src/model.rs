@@ -380,13 +380,13 @@ impl Part {
     }
 
     #[getter]
-    fn section(&self) -> &str {
+    pub fn section(&self) -> &str {
         &self.section
     }
 
     /// The keys as given.
     #[getter]
-    fn given(&self) -> &str {
+    pub fn given(&self) -> &str {
         &self.keys
     }
 

@@ -122,6 +122,14 @@ impl PassPlan {
         self.plan.passes.len()
     }
 
+    /// The plan as JSON: the section ``plan`` of the card.
+    fn to_json(&self, py: Python<'_>) -> PyResult<String> {
+        let card = self.job().card(py)?.card.json();
+        Ok(card
+            .get("plan")
+            .map_or_else(String::new, ToString::to_string))
+    }
+
     /// The passes as a table, in the units of the job unless others are asked for.
     #[pyo3(signature = (*, units=None))]
     fn to_table<'py>(

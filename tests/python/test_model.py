@@ -222,3 +222,16 @@ def test_a_cut_is_the_same_with_and_without_its_words():
     plain, told = setup.mill(**PASS, warn_of_doubts=False), setup.mill(**PASS, warn_of_doubts=False)
     assert told.steps and told.ledger and told == plain and hash(told) == hash(plain)
     assert plain.ledger == told.ledger and plain.to_json() == told.to_json()
+
+
+def test_setups_and_plans_through_json():
+    setup = gullet.setup(**PARTS)
+    again = gullet.Setup.from_json(setup.to_json())
+    assert again == setup and again.mill(**PASS, warn_of_doubts=False) == setup.mill(**PASS, warn_of_doubts=False)
+    for bad, code in (("{", "syntax"), ("[]", "wrong_type"), ("{}", "wrong_type"), ('{"cuter": {}}', "wrong_type")):
+        with pytest.raises(GulletError) as caught:
+            gullet.Setup.from_json(bad)
+        assert caught.value.code == code and caught.value.remedy
+    plan = gullet.job(JOBS[0]).plan()
+    written = json.loads(plan.to_json())
+    assert [row["depth"]["si"] for row in written["passes"]] == [p.depth.si for p in plan.passes]

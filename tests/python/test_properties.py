@@ -5,6 +5,7 @@ from __future__ import annotations
 import pickle
 
 import numpy as np
+import pyarrow as pa
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from hypothesis.extra import numpy as hnp
@@ -78,6 +79,28 @@ def test_no_formula_gives_nan_or_breaks(formula, data):
         assert error.parameter or error.code == "result_overflow"
     else:
         assert np.isfinite(result.si)
+
+
+cells = st.one_of(
+    st.lists(st.one_of(st.none(), st.floats(allow_nan=False)), min_size=4, max_size=4),
+    st.lists(st.one_of(st.none(), st.integers(-(2**63), 2**63 - 1)), min_size=4, max_size=4),
+    st.lists(st.one_of(st.none(), st.booleans()), min_size=4, max_size=4),
+    st.lists(st.one_of(st.none(), st.text(max_size=8).filter(lambda text: text.isprintable())), min_size=4, max_size=4),
+)
+
+
+@given(st.dictionaries(st.text(max_size=8).filter(str.isprintable), cells, max_size=4), st.integers(0, 4), st.integers(0, 4))
+def test_any_table_comes_back_from_arrow_and_from_a_pickle(columns, start, count):
+    table = gullet.Table(columns)
+    arrow = pa.table(table)
+    assert gullet.Table(arrow) == table == pickle.loads(pickle.dumps(table))
+    part = arrow.slice(start, count)
+    assert pa.table(gullet.Table(part)).equals(part)
+    assert pickle.loads(pickle.dumps(gullet.Table(part))) == gullet.Table(part)
+    assert list(gullet.Table(part)) == [
+        {name: None if isinstance(value, float) and value != value else value for name, value in row.items()}
+        for row in part.to_pylist()
+    ]
 
 
 @given(st.dictionaries(st.text(max_size=8), st.one_of(st.none(), st.text(max_size=8), numbers), max_size=4))

@@ -231,6 +231,16 @@ def test_a6_what_is_no_number_is_refused_by_name():
         assert caught.value.parameter == "x" and caught.value.remedy
 
 
+def test_a6_integers_that_no_double_holds_are_refused():
+    for kind, values in ((pa.int64(), [2**53 + 1]), (pa.int64(), [-(2**53) - 1]), (pa.uint64(), [2**64 - 1])):
+        with pytest.raises(GulletError, match="2\\*\\*53"):
+            column(pa.array(values, kind))["x"]
+    for kind in (pa.int8(), pa.uint8(), pa.int16(), pa.uint16(), pa.int32(), pa.uint32(), pa.int64(), pa.uint64()):
+        assert column(pa.array([0, None, 100], kind))["x"][[0, 2]].tolist() == [0.0, 100.0]
+        assert [row["x"] for row in column(pa.array([0, None, 100], kind))] == [0, None, 100]
+    assert column(pa.array([2**53, -(2**53)]))["x"].tolist() == [2.0**53, -(2.0**53)]
+
+
 def test_a7_streams_arrays_and_frames_are_all_taken():
     frame = pd.DataFrame({"x": [1.0, 2.0], "s": ["a", "b"]})
     expected = [{"x": 1.0, "s": "a"}, {"x": 2.0, "s": "b"}]

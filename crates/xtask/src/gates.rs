@@ -90,6 +90,20 @@ pub fn run_all() -> bool {
         ]))
     });
     gates.gate("tests", tests);
+    gates.gate("parity", |counts| {
+        counted(
+            cargo(&[
+                "test",
+                "--release",
+                "--package",
+                "gullet",
+                "--test",
+                "study",
+                "--locked",
+            ]),
+            counts,
+        )
+    });
     gates.gate("doctests", |counts| {
         counted(
             cargo(&["test", "--workspace", "--doc", "--no-fail-fast", "--locked"]),

@@ -14,7 +14,7 @@ use pyo3::prelude::*;
 use pyo3::types::{PyList, PyTuple};
 
 /// Integers beyond this are not all doubles.
-const LARGEST: f64 = 9_007_199_254_740_992.0;
+const LARGEST: u64 = 1 << 53;
 
 fn refused(name: &str, found: &DataType, wanted: &str, remedy: &str) -> Fault {
     Problem::new(
@@ -41,6 +41,11 @@ fn primitive<T: ArrowPrimitiveType>(
     )
 }
 
+fn any<T: ArrowPrimitiveType>(part: &dyn Array, holds: fn(T::Native) -> bool) -> bool {
+    part.as_primitive_opt::<T>()
+        .is_some_and(|array| array.iter().flatten().any(holds))
+}
+
 /// The numbers of a column; a null is nan. A 32-bit float keeps its own rounding.
 pub fn numbers(name: &str, part: &dyn Array) -> Result<Vec<f64>, Fault> {
     let found = match part.data_type() {
@@ -65,7 +70,12 @@ pub fn numbers(name: &str, part: &dyn Array) -> Result<Vec<f64>, Fault> {
             "convert the column to float64 before it comes here",
         )
     })?;
-    if part.data_type().is_integer() && found.iter().any(|value| value.abs() > LARGEST) {
+    let beyond = match part.data_type() {
+        DataType::Int64 => any::<Int64Type>(part, |v| v.unsigned_abs() > LARGEST),
+        DataType::UInt64 => any::<UInt64Type>(part, |v| v > LARGEST),
+        _ => false,
+    };
+    if beyond {
         return Err(refused(
             name,
             part.data_type(),

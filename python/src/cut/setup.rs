@@ -286,6 +286,29 @@ impl Setup {
         Ok(cut)
     }
 
+    /// The keys of every part as JSON, as given.
+    fn to_json(&self) -> String {
+        let part = |part: &Py<Part>| {
+            let part = part.get();
+            let keys = serde_json::from_str(part.given()).unwrap_or(serde_json::Value::Null);
+            (part.section().to_owned(), keys)
+        };
+        let parts: serde_json::Map<_, _> = self.parts.iter().map(part).collect();
+        serde_json::Value::Object(parts).to_string()
+    }
+
+    /// Reads what ``to_json`` writes.
+    #[staticmethod]
+    #[pyo3(signature = (text, library=None))]
+    fn from_json<'py>(
+        py: Python<'py>,
+        text: &str,
+        library: Option<&Bound<'py, Library>>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let setup = py.import("gullet._model")?.getattr("_setup_of_json")?;
+        setup.call1((text, library))
+    }
+
     /// Its parts.
     #[getter]
     fn parts(&self, py: Python<'_>) -> Vec<Py<Part>> {
