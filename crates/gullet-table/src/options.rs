@@ -55,6 +55,9 @@ pub struct StudyOptions {
     pub text_numbers: TextNumbers,
     /// Columns that are passed through whatever their name looks like.
     pub pass_through: Vec<String>,
+    /// Whether names among the results are dictionary-encoded; plain text is for readers that know
+    /// no dictionaries.
+    pub dictionaries: bool,
 }
 
 impl Default for StudyOptions {
@@ -64,6 +67,7 @@ impl Default for StudyOptions {
             columns: Columns::Usual,
             text_numbers: TextNumbers::Refused,
             pass_through: Vec::new(),
+            dictionaries: true,
         }
     }
 }

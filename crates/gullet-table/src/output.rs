@@ -131,8 +131,11 @@ fn described(field: Field, meaning: &str) -> Field {
 }
 
 /// The fields with names from short lists.
-pub(crate) fn name_fields() -> Vec<Field> {
-    let text = DataType::Dictionary(Box::new(DataType::Int32), Box::new(DataType::Utf8));
+pub(crate) fn name_fields(dictionaries: bool) -> Vec<Field> {
+    let text = match dictionaries {
+        true => DataType::Dictionary(Box::new(DataType::Int32), Box::new(DataType::Utf8)),
+        false => DataType::Utf8,
+    };
     [
         (STATUS, false, "ok, or the code of the row's error."),
         (
@@ -163,13 +166,14 @@ pub(crate) fn numbers(values: Vec<f64>) -> ArrayRef {
 
 /// The lists that names are taken from, made once.
 pub(crate) struct NameLists {
-    codes: ArrayRef,
-    limits: ArrayRef,
-    warnings: ArrayRef,
+    dictionaries: bool,
+    codes: Arc<StringArray>,
+    limits: Arc<StringArray>,
+    warnings: Arc<StringArray>,
 }
 
 impl NameLists {
-    pub(crate) fn new() -> NameLists {
+    pub(crate) fn new(dictionaries: bool) -> NameLists {
         let codes = core::iter::once("ok").chain(Code::ALL.iter().map(|code| code.name()));
         // By number, as rows carry it; 0 is never taken.
         let last = LimitName::ALL
@@ -185,6 +189,7 @@ impl NameLists {
             held.map(|code| code.name()).collect::<Vec<_>>().join(";")
         });
         NameLists {
+            dictionaries,
             codes: Arc::new(StringArray::from_iter_values(codes)),
             limits: Arc::new(StringArray::from_iter_values(limits)),
             warnings: Arc::new(StringArray::from_iter_values(warnings)),
@@ -196,15 +201,23 @@ impl NameLists {
             let place = Code::ALL.iter().position(|code| code.number() == *status);
             place.map_or(0, |place| place as i32 + 1)
         });
-        dictionary(Int32Array::from_iter_values(keys), &self.codes)
+        self.column(Int32Array::from_iter_values(keys), &self.codes)
     }
 
     pub(crate) fn limits(&self, numbers: &[u8]) -> ArrayRef {
-        dictionary(keys(numbers), &self.limits)
+        self.column(keys(numbers), &self.limits)
     }
 
     pub(crate) fn warnings(&self, bits: &[u8]) -> ArrayRef {
-        dictionary(keys(bits), &self.warnings)
+        self.column(keys(bits), &self.warnings)
+    }
+
+    fn column(&self, keys: Int32Array, values: &Arc<StringArray>) -> ArrayRef {
+        if self.dictionaries {
+            return dictionary(keys, values);
+        }
+        let text = |key: i32| values.value(key as usize);
+        Arc::new(keys.iter().map(|key| key.map(text)).collect::<StringArray>())
     }
 }
 
@@ -216,7 +229,7 @@ fn keys(numbers: &[u8]) -> Int32Array {
         .collect()
 }
 
-fn dictionary(keys: Int32Array, values: &ArrayRef) -> ArrayRef {
+fn dictionary(keys: Int32Array, values: &Arc<StringArray>) -> ArrayRef {
     match DictionaryArray::<Int32Type>::try_new(keys.clone(), values.clone()) {
         Ok(array) => Arc::new(array),
         // Every key above is a place in its list.
