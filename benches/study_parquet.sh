@@ -35,7 +35,7 @@ timed() {
 
 timed "$gullet" study "$folder/in.parquet" "$folder/out.parquet" \
     --set operation=side-milling --set cutter_form=square --set cutter_material=HSS \
-    --set cutter_teeth=4 --set cutter_flute_length='40 mm' --set cutter_stick_out='22 mm' \
+    --set cutter_teeth=4 --set cutter_flute_length='20 mm' --set cutter_stick_out='22 mm' \
     --set clamping_force='20 kN' --set grip_depth='20 mm' --set part_height='30 mm' \
     --set practice=experienced --summary
 study=$seconds
