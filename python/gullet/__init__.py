@@ -78,6 +78,7 @@ if TYPE_CHECKING:
         Support,
         TableColumn,
     )
+    from ._study import Study, StudySummary, UnreadCell, study
     from ._types import QuantityLike
 
 __all__ = [
@@ -117,9 +118,12 @@ __all__ = [
     "Settings",
     "Setup",
     "Step",
+    "Study",
+    "StudySummary",
     "Support",
     "Table",
     "TableColumn",
+    "UnreadCell",
     "__version__",
     "after_measurement",
     "builtin_names",
@@ -141,6 +145,7 @@ __all__ = [
     "plan",
     "set_units",
     "setup",
+    "study",
     "units",
     "units_of",
     "worked_examples",
@@ -152,7 +157,7 @@ def __getattr__(name: str) -> object:
     if name in __all__:
         from importlib import import_module
 
-        for home in ("_errors", "_model", "_records", "_types"):
+        for home in ("_errors", "_model", "_records", "_study", "_types"):
             found = vars(import_module(f".{home}", __name__)).get(name)
             if found is not None:
                 globals()[name] = found

@@ -15,6 +15,7 @@ mod model;
 mod plan;
 mod quantity;
 mod step;
+mod study;
 
 use pyo3::prelude::*;
 
@@ -56,6 +57,7 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(arrow::catalogue, module)?)?;
     module.add_function(wrap_pyfunction!(arrow::column_unit, module)?)?;
     module.add_function(wrap_pyfunction!(arrow::worked_examples, module)?)?;
+    module.add_function(wrap_pyfunction!(study::_study, module)?)?;
     module.add_function(wrap_pyfunction!(errors::codes, module)?)?;
     Ok(())
 }

@@ -60,7 +60,8 @@
  *
  * Threads
  *     Every call may be made from any thread at any time; the last error is each thread's own. A
- *     handle may be used by several threads at once; free it when none uses it.
+ *     handle may be used by several threads at once; free it when none uses it. A typed call of one
+ *     value that succeeds allocates nothing and takes no lock: a signal handler may make it.
  *
  * State of the caller
  *     Results do not depend on rounding mode, flush-to-zero, floating-point traps or locale, and
@@ -3217,8 +3218,7 @@ gullet_status gullet_feed_for_load_share_array(size_t count,
  *
  *     f_r = sqrt(9 sqrt(3) D R_a)
  *
- * mean_roughness_m: R_a, mean roughness wanted [m]; 0 <= mean_roughness <=
- *     diameter/(9*3f64.sqrt()).
+ * mean_roughness_m: R_a, mean roughness wanted [m]; 0 <= mean_roughness <= diameter/(9*sqrt(3)).
  * diameter_m: D, cutter diameter [m]; diameter > 0.
  * feed_for_wall_roughness_m_out: f_r [m].
  * Valid for: parabolic feed marks of one tooth a revolution: run-out makes one tooth leave the

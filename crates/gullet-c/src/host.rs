@@ -81,9 +81,9 @@ mod floating_point {
 
     #[inline(always)]
     pub(super) fn enter() -> State {
-        let (mut control, mut flags) = (0_u64, 0_u64);
-        // SAFETY: reads and clears the control and the status register of this thread; zero is the
-        // state every thread starts with, which compiled Rust code expects.
+        let (control, flags): (u64, u64);
+        // SAFETY: reads the control and the status register of this thread and clears the first;
+        // zero is the state every thread starts with, which compiled Rust code expects.
         unsafe {
             asm!("mrs {}, fpcr", out(reg) control, options(nostack));
             asm!("mrs {}, fpsr", out(reg) flags, options(nostack));

@@ -100,6 +100,8 @@ struct Found {
     cost: Option<CostSource>,
     /// Names that gave each input, for duplicates.
     given: Vec<(&'static str, String)>,
+    /// Inputs that a refused column means: they are not told as missing too.
+    meant: Vec<&'static str>,
     passed_through: Vec<String>,
     problems: Vec<Problem>,
 }
@@ -271,7 +273,6 @@ impl Found {
                 }
             }
             Role::Other => self.passed_through.push(name.to_owned()),
-            // Known by its meaning, so that it is not told as missing too.
             Role::Refused(problem) => self.refused(&problem),
         }
     }
@@ -283,9 +284,8 @@ impl Found {
         if let Some(name) = names
             .filter(|name| problem.parameter.starts_with(name) || meant.starts_with(name))
             .max_by_key(|name| name.len())
-            && !self.given.iter().any(|(known, _)| *known == name)
         {
-            self.given.push((name, problem.parameter.clone()));
+            self.meant.push(name);
         }
     }
 
@@ -404,7 +404,8 @@ impl Found {
             } else {
                 without_base(input)
             };
-            if none && always(input) && !self.gives(input.name()) {
+            let told = self.gives(input.name()) || self.meant.contains(&input.name());
+            if none && always(input) && !told {
                 let remedy = format!(
                     "give it for every row, or a job that has it: {}",
                     input.meaning()
@@ -420,7 +421,7 @@ impl Found {
                 Choice::CutterMaterial,
                 Choice::CutterForm,
             ] {
-                if !self.gives(choice.name()) {
+                if !self.gives(choice.name()) && !self.meant.contains(&choice.name()) {
                     let remedy = format!("give one of: {}", choice::known(choice));
                     problems.push(missing(choice.name(), choice.name(), &remedy));
                 }

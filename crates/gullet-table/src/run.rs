@@ -357,39 +357,45 @@ impl StudyPlan<'_> {
             return;
         }
         let base = self.study.base();
-        let places = {
-            let chosen = |choice: Choice| choices.iter().find(|(other, _)| *other == choice);
-            let at = |choice: Choice, row: usize, own: usize| {
-                chosen(choice).map_or(own, |(_, places)| places.at(row))
-            };
-            let number = |input: Input, row: usize, own: f64| {
-                numbers
-                    .iter()
-                    .find(|(other, _)| *other == input)
-                    .map_or(own, |(_, values)| values.at(row))
-            };
-            let kind_of_base = PassKind::ALL
-                .iter()
-                .position(|kind| *kind == base.pass.kind);
-            let direction = |row: usize| {
-                let practice = base.practices.get(at(Choice::Practice, row, 0))?;
-                let machine = base.machines.get(at(Choice::Machine, row, 0))?;
-                let kind = PassKind::ALL.get(at(Choice::Pass, row, kind_of_base.unwrap_or(0)))?;
-                let operation =
-                    Operation::ALL.get(at(Choice::Operation, row, self.base_operation))?;
-                let mut pass = base.pass;
-                pass.operation = *operation;
-                pass.axial_depth = si(number(Input::AxialDepth, row, pass.axial_depth.value));
-                pass.radial_depth = si(number(Input::RadialDepth, row, pass.radial_depth.value));
-                let found = practice.direction_with_backlash(*kind, pass.depth(), machine.backlash);
-                Direction::ALL
-                    .iter()
-                    .position(|direction| *direction == found)
-            };
-            (0..count)
-                .map(|row| direction(row).unwrap_or(0) as u32)
-                .collect()
+        let own = |list: Option<usize>| Places::Constant(list.unwrap_or(0) as u32);
+        let kinds = own(PassKind::ALL
+            .iter()
+            .position(|kind| *kind == base.pass.kind));
+        let operations = own(Some(self.base_operation));
+        let first = own(None);
+        let chosen = |choice: Choice| {
+            let found = choices.iter().find(|(other, _)| *other == choice);
+            found.map(|(_, places)| places)
         };
+        let practices = chosen(Choice::Practice).unwrap_or(&first);
+        let machines = chosen(Choice::Machine).unwrap_or(&first);
+        let kinds = chosen(Choice::Pass).unwrap_or(&kinds);
+        let operations = chosen(Choice::Operation).unwrap_or(&operations);
+        let number = |input: Input| {
+            let found = numbers.iter().find(|(other, _)| *other == input);
+            found.map(|(_, values)| values)
+        };
+        let (axial, radial) = (number(Input::AxialDepth), number(Input::RadialDepth));
+        let mut pass = base.pass;
+        let mut direction = |row: usize| {
+            let practice = base.practices.get(practices.at(row))?;
+            let machine = base.machines.get(machines.at(row))?;
+            let kind = PassKind::ALL.get(kinds.at(row))?;
+            pass.operation = *Operation::ALL.get(operations.at(row))?;
+            if let Some(depths) = axial {
+                pass.axial_depth = si(depths.at(row));
+            }
+            if let Some(depths) = radial {
+                pass.radial_depth = si(depths.at(row));
+            }
+            let found = practice.direction_with_backlash(*kind, pass.depth(), machine.backlash);
+            Direction::ALL
+                .iter()
+                .position(|direction| *direction == found)
+        };
+        let places = (0..count)
+            .map(|row| direction(row).unwrap_or(0) as u32)
+            .collect();
         choices.push((Choice::Direction, Places::Rows(places)));
     }
 

@@ -7,8 +7,8 @@ use std::path::PathBuf;
 use std::process::Command;
 use std::time::{Duration, Instant};
 
-/// Largest size of the command's release binary.
-const LARGEST_BINARY: u64 = 6_000_000;
+/// Largest size of the command's release binary; Parquet takes 8 MB of it.
+const LARGEST_BINARY: u64 = 14_000_000;
 
 /// Lets form and lint checks be left out where their tools are not installed.
 const ALLOW_MISSING: &str = "GULLET_ALLOW_MISSING_TOOLS";
@@ -90,6 +90,20 @@ pub fn run_all() -> bool {
         ]))
     });
     gates.gate("tests", tests);
+    gates.gate("parity", |counts| {
+        counted(
+            cargo(&[
+                "test",
+                "--release",
+                "--package",
+                "gullet",
+                "--test",
+                "study",
+                "--locked",
+            ]),
+            counts,
+        )
+    });
     gates.gate("doctests", |counts| {
         counted(
             cargo(&["test", "--workspace", "--doc", "--no-fail-fast", "--locked"]),

@@ -282,8 +282,7 @@ pub unsafe extern "C" fn gullet_feed_for_load_share_array(
 ///
 ///     f_r = sqrt(9 sqrt(3) D R_a)
 ///
-/// mean_roughness_m: R_a, mean roughness wanted [m]; 0 <= mean_roughness <=
-///     diameter/(9*3f64.sqrt()).
+/// mean_roughness_m: R_a, mean roughness wanted [m]; 0 <= mean_roughness <= diameter/(9*sqrt(3)).
 /// diameter_m: D, cutter diameter [m]; diameter > 0.
 /// feed_for_wall_roughness_m_out: f_r [m].
 /// Valid for: parabolic feed marks of one tooth a revolution: run-out makes one tooth leave the

@@ -68,6 +68,16 @@ impl CsvTable {
         }
     }
 
+    /// Line that the record begins on. Its reader counts the line breaks it has passed: at the end of
+    /// a record the break behind it too, but for the second half of a break of two characters.
+    fn line(&self) -> u64 {
+        let within = |cell: &[u8]| cell.iter().filter(|byte| **byte == b'\n').count() as u64;
+        let within: u64 = self.record.iter().map(within).sum();
+        let input = self.reader.get_ref();
+        let passed = !input.ended && input.pairs != Some(true);
+        (self.reader.position().line()).saturating_sub(within + u64::from(passed))
+    }
+
     fn batch(&mut self) -> Result<Batch> {
         let count = self.schema.fields().len();
         let mut cells: Vec<StringBuilder> = (0..count).map(|_| StringBuilder::new()).collect();
@@ -79,7 +89,7 @@ impl CsvTable {
                 break;
             }
             let row = lines.len();
-            lines.push(self.record.position().map_or(0, csv::Position::line));
+            lines.push(self.line());
             if self.record.len() != count {
                 marked.push((row, ragged(self.record.len(), count)));
             }
@@ -221,6 +231,10 @@ struct Bounded {
     input: BufReader<Box<dyn Read + Send>>,
     /// Bytes since the last quote, while an odd number of them has gone by.
     open: Option<u64>,
+    /// Whether lines end in two characters; as the first one does.
+    pairs: Option<bool>,
+    last: u8,
+    ended: bool,
 }
 
 impl Bounded {
@@ -228,6 +242,9 @@ impl Bounded {
         Bounded {
             input: BufReader::with_capacity(BUFFER, input),
             open: None,
+            pairs: None,
+            last: 0,
+            ended: false,
         }
     }
 }
@@ -236,6 +253,14 @@ impl Read for Bounded {
     fn read(&mut self, buffer: &mut [u8]) -> std::io::Result<usize> {
         let count = self.input.read(buffer)?;
         let read = buffer.get(..count).unwrap_or_default();
+        self.ended |= count == 0 && !buffer.is_empty();
+        if self.pairs.is_none()
+            && let Some(place) = read.iter().position(|byte| *byte == b'\n')
+        {
+            let before = place.checked_sub(1).and_then(|place| read.get(place));
+            self.pairs = Some(before.copied().unwrap_or(self.last) == b'\r');
+        }
+        self.last = read.last().copied().unwrap_or(self.last);
         let quotes = read.iter().filter(|byte| **byte == b'"').count();
         let open_before = self.open.is_some();
         let open = open_before ^ (quotes % 2 == 1);

@@ -42,6 +42,7 @@ pub enum Places {
     /// Lines of a text, one a row.
     Lines(Vec<u64>),
     /// Numbers from this one, which is that of the first row.
+    #[cfg(feature = "parquet")]
     From(u64),
 }
 
@@ -49,6 +50,7 @@ impl Places {
     fn of(&self, row: usize) -> String {
         match self {
             Places::Lines(lines) => format!("line {}", lines.get(row).copied().unwrap_or_default()),
+            #[cfg(feature = "parquet")]
             Places::From(first) => format!("row {}", first + row as u64),
         }
     }
@@ -58,7 +60,7 @@ impl Places {
 #[derive(Default)]
 pub struct Outcome {
     pub summary: Summary,
-    /// Cells that mean nothing, the first ones, each with its place.
+    /// Cells that mean nothing, each with the first place where it stands; the first ones.
     pub notes: Vec<String>,
     /// How many there were beside.
     pub more: u64,
@@ -140,8 +142,14 @@ fn feed(mut source: Source, permits: &Receiver<()>, out: &SyncSender<Numbered<Ba
 /// A batch that was computed, with the notes on it.
 struct Done {
     answer: Answer,
-    notes: Vec<String>,
+    notes: Vec<Note>,
     share: Option<f64>,
+}
+
+/// Where a cell that means nothing stands, and what is wrong with it.
+struct Note {
+    place: String,
+    text: String,
 }
 
 fn compute(
@@ -175,7 +183,10 @@ fn compute_batch(plan: &StudyPlan, batch: &Batch) -> Result<Done> {
     Ok(Done {
         notes: all
             .into_iter()
-            .map(|(row, problem)| format!("{}: {problem}", batch.places.of(row)))
+            .map(|(row, problem)| Note {
+                place: batch.places.of(row),
+                text: problem.to_string(),
+            })
             .collect(),
         answer,
         share: batch.share,
@@ -190,6 +201,8 @@ fn write(
     mut progress: Progress,
 ) -> Result<Outcome> {
     let mut outcome = Outcome::default();
+    // What was told once needs no second telling.
+    let mut told: Vec<String> = Vec::new();
     let mut early: BTreeMap<u64, Result<Done>> = BTreeMap::new();
     let mut next = 0;
     for (number, batch) in done {
@@ -199,8 +212,12 @@ fn write(
             sink.write(&batch.answer.batch)?;
             outcome.summary.add(&batch.answer.summary);
             for note in batch.notes {
-                if outcome.notes.len() < MOST_NOTES {
-                    outcome.notes.push(note);
+                if told.contains(&note.text) {
+                    continue;
+                }
+                if told.len() < MOST_NOTES {
+                    outcome.notes.push(format!("{}: {}", note.place, note.text));
+                    told.push(note.text);
                 } else {
                     outcome.more += 1;
                 }

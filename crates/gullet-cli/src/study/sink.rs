@@ -4,7 +4,7 @@ use super::csv_rows::CsvRows;
 #[cfg(feature = "parquet")]
 use super::parquet_table::ParquetRows;
 use crate::files;
-use crate::replace::Replacement;
+use crate::replace::{self, Replacement};
 use arrow_array::RecordBatch;
 use arrow_schema::SchemaRef;
 use gullet::error::{Code, Error, Problem, Result};
@@ -20,6 +20,26 @@ pub enum Form {
 }
 
 type Out = Box<dyn Write + Send>;
+
+/// Standard output. A reader that closes it has had enough: the study ends, and nothing is wrong.
+struct Output(io::Stdout);
+
+impl Write for Output {
+    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+        ended(self.0.write(bytes))
+    }
+
+    fn flush(&mut self) -> io::Result<()> {
+        ended(self.0.flush())
+    }
+}
+
+fn ended<T>(result: io::Result<T>) -> io::Result<T> {
+    match result {
+        Err(error) if error.kind() == ErrorKind::BrokenPipe => replace::abandon(0),
+        other => other,
+    }
+}
 
 enum Rows {
     Csv(Box<CsvRows<Out>>),
@@ -62,7 +82,7 @@ impl Sink {
     pub fn open(name: &str, form: Form, schema: SchemaRef) -> Result<Sink> {
         let failed = |error: io::Error| Error::from(files::unwritable(name, &error));
         let (out, replacement): (Out, Option<Replacement>) = if name == "-" {
-            (Box::new(stdout()), None)
+            (Box::new(Output(stdout())), None)
         } else {
             // A link keeps pointing to its file, whose content is replaced.
             let path = fs::canonicalize(name).unwrap_or_else(|_| PathBuf::from(name));

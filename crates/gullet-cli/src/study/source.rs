@@ -15,7 +15,7 @@ const PARQUET: &[u8] = b"PAR1";
 
 /// Rows of a file, batch by batch.
 pub enum Source {
-    Csv(CsvTable),
+    Csv(Box<CsvTable>),
     #[cfg(feature = "parquet")]
     Parquet(Box<ParquetTable>),
 }
@@ -27,7 +27,7 @@ impl Source {
     /// `File` for what cannot be read, `Syntax` for a header that is none.
     pub fn open(name: &str) -> Result<Source> {
         if name == "-" {
-            return CsvTable::new(name, Box::new(io::stdin()), None).map(Source::Csv);
+            return CsvTable::new(name, Box::new(io::stdin()), None).map(csv);
         }
         let failed =
             |error: io::Error| files::problem(name, &error, "give a file that can be read");
@@ -38,7 +38,7 @@ impl Source {
         }
         if !known.is_file() {
             // A pipe can be read once, from its beginning to its end.
-            return CsvTable::new(name, Box::new(file), None).map(Source::Csv);
+            return CsvTable::new(name, Box::new(file), None).map(csv);
         }
         let mut head = Vec::new();
         file.by_ref()
@@ -60,7 +60,7 @@ impl Source {
             )
             .into());
         }
-        CsvTable::new(name, Box::new(file), Some(known.len())).map(Source::Csv)
+        CsvTable::new(name, Box::new(file), Some(known.len())).map(csv)
     }
 
     /// Columns of the rows.
@@ -94,6 +94,10 @@ impl Source {
             Source::Parquet(table) => table.next(),
         }
     }
+}
+
+fn csv(table: CsvTable) -> Source {
+    Source::Csv(Box::new(table))
 }
 
 #[cfg(feature = "parquet")]

@@ -50,7 +50,9 @@ impl Grounds {
 
     /// Whether the tables, or the job itself, hold everything that these numbers are made from.
     pub(crate) fn answers(&self, inputs: &Inputs) -> bool {
-        self.kienzle.is_ok() && !inputs.speed_start.value.is_nan() && inputs.feed_start.value > 0.0
+        self.kienzle.is_ok()
+            && !inputs.speed_start.value.is_nan()
+            && !inputs.feed_start.value.is_nan()
     }
 
     /// No table answers.
@@ -392,7 +394,11 @@ pub(crate) fn fill_feed(inputs: &mut Inputs, grounds: &Grounds) {
         }
         // What the job asks for is all there is to compare with.
         _ => {
-            let asked = inputs.asked_feed;
+            let asked = if inputs.asked_feed.value == 0.0 {
+                si(f64::NAN)
+            } else {
+                inputs.asked_feed
+            };
             (inputs.feed_low, inputs.feed_start, inputs.feed_high) = (asked, asked, asked);
             inputs.assumed = si(1.0);
         }

@@ -10,7 +10,7 @@ use super::limits::{self, LimitName};
 use super::milling::{Lowering, Milling};
 use super::numbers::{Inputs, Kinds, Outcome};
 use super::request::Pass;
-use super::results::{self, LEAST_RATIO, MOST_RATIO, THICKEST_CHIP, THINNEST_CHIP};
+use super::results::{self, THICKEST_CHIP, THINNEST_CHIP};
 use super::settle::{Settled, Stop, Stuck};
 use super::{cautions, chain};
 use crate::error::{Code, Error, Problem, Result};
@@ -198,16 +198,14 @@ impl Report<'_> {
         if let Some(unit_power) = &self.tables.unit_power {
             assume(stated(unit_power));
         }
-        if self.tables.unit_power.is_some() {
-            let ratio = (outcome.motion.unit_power_power / outcome.motion.cutting_power).value;
-            if !(LEAST_RATIO..=MOST_RATIO).contains(&ratio) {
-                warnings.push(Warning {
-                    code: WarningCode::SourcesDisagree,
-                    text: format!(
-                        "the two methods for the power differ: unit power gives {ratio:.2} times the chip-thickness method"
-                    ),
-                });
-            }
+        let ratio = results::method_ratio(outcome);
+        if results::methods_disagree(ratio) {
+            warnings.push(Warning {
+                code: WarningCode::SourcesDisagree,
+                text: format!(
+                    "the two methods for the power differ: unit power gives {ratio:.2} times the chip-thickness method"
+                ),
+            });
         }
         if self.pass.mean_roughness.is_some() && outcome.finish.mean_roughness.value.is_nan() {
             warnings.push(Warning {

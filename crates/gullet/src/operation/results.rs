@@ -188,9 +188,7 @@ pub(crate) fn doubts(
     let lowered = reached.worn_slower
         | (candidate.speed.value < reached.first)
         | (candidate.feed.value < candidate.wanted.value * (1.0 - 1e-9));
-    let ratio = outcome.motion.unit_power_power.value / outcome.motion.cutting_power.value;
-    // Not a number where no unit power is known: then nothing disagrees.
-    let disagree = !(LEAST_RATIO..=MOST_RATIO).contains(&ratio) & !ratio.is_nan();
+    let disagree = methods_disagree(method_ratio(outcome));
     let unchecked = (inputs.mean_roughness.value < f64::INFINITY)
         & outcome.finish.mean_roughness.value.is_nan();
     let h = outcome.motion.mean_chip.value;
@@ -210,9 +208,17 @@ pub(crate) struct Reached {
     pub first: f64,
 }
 
-/// The two methods for the power agree within a third.
-pub(crate) const LEAST_RATIO: f64 = 0.7;
-pub(crate) const MOST_RATIO: f64 = 1.4;
+/// Power by the unit power over that by the chip thickness; not a number where no unit power is known.
+#[inline(always)]
+pub(crate) fn method_ratio(outcome: &Outcome) -> f64 {
+    outcome.motion.unit_power_power.value / outcome.motion.cutting_power.value
+}
+
+/// Whether the two methods for the power differ by more than a third.
+#[inline(always)]
+pub(crate) fn methods_disagree(ratio: f64) -> bool {
+    !ratio.is_nan() & !(0.7..=1.4).contains(&ratio)
+}
 
 /// Chips for which the power law of the cutting force is usual.
 pub(crate) const THINNEST_CHIP: f64 = 0.02e-3;

@@ -4,6 +4,7 @@
 use super::convert::Converter;
 use super::decimal::{Fraction, Twofold};
 use super::kind::Unit;
+use std::sync::OnceLock;
 
 /// Powers of ten that a column's numbers are read with; others take the exact way.
 const POWERS: core::ops::RangeInclusive<i32> = -32..=12;
@@ -33,8 +34,9 @@ pub struct ColumnConverter {
     single: Option<Single>,
     /// Units in an SI unit.
     inverse: Twofold,
-    /// The unit's size times each of [`POWERS`].
-    powers: Vec<Twofold>,
+    size: Fraction,
+    /// The unit's size times each of [`POWERS`], made when the first long number is read.
+    powers: OnceLock<Vec<Twofold>>,
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -57,9 +59,8 @@ impl ColumnConverter {
         ColumnConverter {
             single,
             inverse: one.over(&size).twofold(),
-            powers: POWERS
-                .map(|power| size.times(&Fraction::power_of_ten(power)).twofold())
-                .collect(),
+            powers: OnceLock::new(),
+            size,
             exact,
         }
     }
@@ -92,6 +93,14 @@ impl ColumnConverter {
         }
     }
 
+    fn powers(&self) -> &[Twofold] {
+        self.powers.get_or_init(|| {
+            POWERS
+                .map(|power| self.size.times(&Fraction::power_of_ten(power)).twofold())
+                .collect()
+        })
+    }
+
     /// A number of many digits, by its shortest decimal text.
     fn long_to_si(&self, value: f64) -> Option<f64> {
         if !value.is_finite() {
@@ -104,7 +113,7 @@ impl ColumnConverter {
             shortest(ryu::Buffer::new().format_finite(magnitude))?
         };
         let place = usize::try_from(power.checked_sub(*POWERS.start())?).ok()?;
-        let scale = self.powers.get(place)?;
+        let scale = self.powers().get(place)?;
         let head = digits as f64;
         // At most 17 digits: the difference is a small whole number.
         let rest = (digits as i64).wrapping_sub(head as i64) as f64;
