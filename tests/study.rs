@@ -5,3 +5,5 @@
 mod draw;
 #[path = "study/parity.rs"]
 mod parity;
+#[path = "study/uncertainty.rs"]
+mod uncertainty;

@@ -24,7 +24,7 @@ def options():
     parser.add_argument("--kernel", type=Path, required=True)
     parser.add_argument("--loops", type=Path, required=True)
     parser.add_argument("--rows", type=int, default=1_000_000)
-    parser.add_argument("--rounds", type=int, default=15)
+    parser.add_argument("--rounds", type=int, default=41)
     parser.add_argument("--no-growth", action="store_true")
     parser.add_argument("--measure", choices=["sides", "growth"], help=argparse.SUPPRESS)
     parser.add_argument("--cores", type=int, help=argparse.SUPPRESS)
@@ -323,7 +323,10 @@ def in_own_process(given, what, cores):
 def print_sides(measured, rows, cores):
     print(f"\n{rows} rows, {cores} {'core' if cores == 1 else 'cores'}")
     reference = next(iter(measured.values()))["ns"]
-    print(f"| {'':35} | best, ns a row | median | best, Gullet 1 | median | from numpy | from exact |")
+    print(
+        f"| {'':33} | best, ns a row | median | best to Gullet's | median to Gullet's "
+        "| off numpy | off extended precision |"
+    )
     print("|---|---|---|---|---|---|---|")
     for name, side in measured.items():
         best, median = side["ns"]
@@ -332,14 +335,15 @@ def print_sides(measured, rows, cores):
             for value in (side["from_numpy"], side["from_exact"])
         ]
         print(
-            f"| {name:35} | {best:.1f} | {median:.1f} | {best / reference[0]:.2f} "
+            f"| {name:33} | {best:.1f} | {median:.1f} | {best / reference[0]:.2f} "
             f"| {median / reference[1]:.2f} | {far[0]} | {far[1]} |"
         )
 
 
 def print_growth(tables):
-    print("\nGrowth of Gullet; memory is the peak beside arguments and results")
-    print("| rows | " + " | ".join(f"{cores} core(s), ns a row | memory, KiB" for cores in tables) + " |")
+    print("\nGrowth of Gullet, best; memory is the peak beside arguments and results")
+    heads = " | ".join(f"{cores} threads, ns a row | memory, KiB" for cores in tables)
+    print(f"| rows | {heads} |")
     print("|---|" + "---|---|" * len(tables))
     for lines in zip(*tables.values(), strict=True):
         cells = []

@@ -22,6 +22,7 @@ from ._model import job as _read_job
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from ._gullet import _StudySums
     from ._types import ArrowArray, ArrowStream, SizedArrowStream, Units
 
 _SECTIONS: dict[str, type[Section]] = {
@@ -393,5 +394,16 @@ def _run(plan: _StudyPlan, table: Table) -> Study:
     return Study(rows, _summary(sums), tuple(plan.assumptions), cells)
 
 
-def _summary(sums: tuple[Any, ...]) -> StudySummary:
-    return StudySummary(*(dict(one) if isinstance(one, list) else one for one in sums))
+def _summary(sums: _StudySums) -> StudySummary:
+    rows, computed, errors, nanoseconds, microjoules, millionths, binding, held, exceeded = sums
+    return StudySummary(
+        rows=rows,
+        computed=computed,
+        errors=dict(errors),
+        cutting_time_nanoseconds=nanoseconds,
+        energy_microjoules=microjoules,
+        cost_millionths=millionths,
+        binding_limit=dict(binding),
+        held_by=dict(held),
+        limit_exceeded=dict(exceeded),
+    )

@@ -88,7 +88,8 @@ def test_a9_text_in_every_form():
         assert found == wanted and found[2] is None
     frame = pd.DataFrame({"material": pd.Categorical(names), "radial_depth_mm": [0.5] * 3})
     assert times(frame, **WITHOUT_MATERIAL) == wanted
-    assert times(pl.DataFrame(frame.to_dict("list")), **WITHOUT_MATERIAL) == wanted
+    frame = pl.DataFrame({"material": pl.Series(names, dtype=pl.Categorical), "radial_depth_mm": [0.5] * 3})
+    assert times(frame, **WITHOUT_MATERIAL) == wanted
 
 
 def test_names_twice_and_columns_that_results_would_hide():

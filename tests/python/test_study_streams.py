@@ -177,7 +177,7 @@ def test_jobs_and_parts():
         for other in (path, str(path), text, job.to_json()):
             assert gullet.study(rows, job=other) == wanted
     job = gullet.job(JOBS[0])
-    small = gullet.Machine("small-cnc-mill", maximum_speed="500 rpm")
+    small = gullet.Machine("small-cnc-mill", highest_speed="500 rpm")
     laid = gullet.study(rows, job=job, machine=small)
     assert max(laid["spindle_speed_rpm"].to("rpm")) <= 500
     assert laid != gullet.study(rows, job=job)
@@ -218,7 +218,7 @@ def test_a_bad_job_is_told_with_the_bad_parts():
 INTERRUPTED = """
 import gullet, pyarrow as pa, time
 from test_study import CUT
-rows = pa.table({"radial_depth_mm": pa.array([0.2 + 0.001 * (row % 700) for row in range(100_000)])})
+rows = pa.table({"radial_depth_mm": pa.array([0.2 + 0.001 * (row %% 700) for row in range(100_000)])})
 rows = pa.concat_tables([rows] * 60)
 print("ready", flush=True)
 try:

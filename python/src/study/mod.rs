@@ -69,7 +69,11 @@ pub fn _study_source<'py>(
         }
         let table = match taken(rows)? {
             Some(table) => table,
-            None if rows.is_instance_of::<PyDict>() => of_columns(rows, system_named(py, units)?)?,
+            None if rows.is_instance_of::<PyDict>() => {
+                // A name that is none is told with the problems of the columns.
+                let system = system_named(py, units).unwrap_or(UnitSystem::Metric);
+                of_columns(rows, system)?
+            }
             None => return Err(no_table()),
         };
         Ok(table.into_bound_py_any(py)?)

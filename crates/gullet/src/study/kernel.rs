@@ -1,12 +1,14 @@
 //! The kernel: blocks of rows that choose alike, through the same functions as a single pass.
 
 use super::dispatch::{Execution, Work};
+use super::draws::Draws;
 use super::group::{Group, Key, Keys, Made};
 use super::lanes::Block;
 use super::milling::MillingStudy;
 use super::results::Results;
 use super::rows::{Input, Rows};
 use super::stages;
+use super::uncertainty::{Quantiles, Uncertainty};
 use crate::error::Code;
 use crate::formula::{Column, NoRecord};
 use crate::operation::inputs::{fill_asked_speed, fill_feed};
@@ -20,6 +22,9 @@ use std::sync::Arc;
 
 /// Rows that one thread takes at a time.
 const CHUNK: usize = 16 * 1024;
+
+/// Rows that one thread draws at a time: each is as much work as many rows.
+const DRAWN: usize = LANES;
 
 impl MillingStudy<'_> {
     pub(super) fn run_chunks(
@@ -41,6 +46,29 @@ impl MillingStudy<'_> {
             keys: &keys,
             wanted,
             out,
+            draws: None,
+        });
+    }
+
+    /// As [`MillingStudy::run_chunks`], and draws every good row.
+    pub(super) fn run_draws(
+        &self,
+        rows: &Rows,
+        wanted: &[usize],
+        uncertainty: &Uncertainty,
+        execution: Execution,
+        results: &mut Results,
+        quantiles: &mut Quantiles,
+    ) {
+        let keys = Keys::new(rows);
+        let parts = pieces(results, DRAWN).zip(draw_pieces(quantiles, uncertainty, wanted));
+        execution.for_each(rows.count.div_ceil(DRAWN), parts, |(out, draws)| Chunk {
+            study: self,
+            rows,
+            keys: &keys,
+            wanted,
+            out,
+            draws: Some(draws),
         });
     }
 }
@@ -81,6 +109,32 @@ fn pieces(results: &mut Results, chunk: usize) -> impl Iterator<Item = Piece<'_>
         )
 }
 
+/// Cuts the quantiles into the same pieces.
+fn draw_pieces<'r>(
+    quantiles: &'r mut Quantiles,
+    uncertainty: &'r Uncertainty,
+    wanted: &'r [usize],
+) -> impl Iterator<Item = Draws<'r>> + Send {
+    let mut columns: Vec<_> = quantiles
+        .columns
+        .iter_mut()
+        .map(|column| column.chunks_mut(DRAWN))
+        .collect();
+    quantiles
+        .left_out
+        .chunks_mut(DRAWN)
+        .enumerate()
+        .map(move |(index, left_out)| Draws {
+            uncertainty,
+            wanted,
+            start: index * DRAWN,
+            columns: columns.iter_mut().filter_map(Iterator::next).collect(),
+            left_out,
+            block: Block::new(),
+            drawn: vec![Vec::with_capacity(uncertainty.draws); wanted.len()],
+        })
+}
+
 /// A run of rows that one thread computes.
 struct Chunk<'a> {
     study: &'a MillingStudy<'a>,
@@ -88,6 +142,7 @@ struct Chunk<'a> {
     keys: &'a Keys<'a>,
     wanted: &'a [usize],
     out: Piece<'a>,
+    draws: Option<Draws<'a>>,
 }
 
 impl Work for Chunk<'_> {
@@ -114,6 +169,9 @@ impl Work for Chunk<'_> {
                 stages::compute(group, &mut block, lanes.len());
                 self.mend(group, lanes.len(), &mut block);
                 self.scatter(lanes, &block);
+                if let Some(draws) = &mut self.draws {
+                    draws.take(group, lanes, &block);
+                }
             }
         }
     }

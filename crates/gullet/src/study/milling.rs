@@ -5,6 +5,7 @@ use super::dispatch::Execution;
 use super::group::Groups;
 use super::results::{ResultField, Results};
 use super::rows::{Codes, Rows};
+use super::uncertainty::{Quantiles, Uncertainty};
 use crate::error::{Code, Problem, Result};
 use crate::formula::Column;
 use crate::table::LibraryRef;
@@ -109,6 +110,40 @@ impl<'a> MillingStudy<'a> {
         results.resize(wanted.len(), rows.count);
         self.run_chunks(rows, wanted, execution, results);
         Ok(())
+    }
+}
+
+impl MillingStudy<'_> {
+    /// Computes every row, and draws what is uncertain: the settings stay as they were found, and the
+    /// quantiles of each wanted result are told.
+    ///
+    /// # Errors
+    /// As [`MillingStudy::run`]; spreads, draws or quantiles that are none.
+    pub fn run_uncertain(
+        &self,
+        rows: &Rows,
+        wanted: &[usize],
+        uncertainty: &Uncertainty,
+        execution: Execution,
+    ) -> Result<(Results, Quantiles)> {
+        check(rows, wanted)?;
+        uncertainty.check()?;
+        let mut results = Results::default();
+        results.resize(wanted.len(), rows.count);
+        let columns = wanted.len() * uncertainty.quantiles.len();
+        let mut quantiles = Quantiles {
+            columns: vec![vec![f64::NAN; rows.count]; columns],
+            left_out: vec![0; rows.count],
+        };
+        self.run_draws(
+            rows,
+            wanted,
+            uncertainty,
+            execution,
+            &mut results,
+            &mut quantiles,
+        );
+        Ok((results, quantiles))
     }
 }
 

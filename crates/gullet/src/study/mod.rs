@@ -6,6 +6,7 @@
 mod bare;
 mod base;
 mod dispatch;
+mod draws;
 mod group;
 mod kernel;
 mod lanes;
@@ -14,6 +15,7 @@ mod results;
 mod rows;
 mod screen;
 mod stages;
+mod uncertainty;
 
 pub use bare::{SideMilling, SideMillingResults, side_milling};
 pub use base::Base;
@@ -21,3 +23,4 @@ pub use dispatch::{Execution, InstructionSet};
 pub use milling::MillingStudy;
 pub use results::{ResultField, Results};
 pub use rows::{Choice, Codes, FORMS, Input, NONE, Rows};
+pub use uncertainty::{Quantiles, Spread, Uncertain, Uncertainty};

@@ -66,6 +66,43 @@ fn stages(kinds: &Kinds, machine: &Machine, pairs: &[Pair], block: &mut Block, c
     while slow_down(machine, block, count) {
         feeds(kinds, machine, laws, block);
     }
+    outcome(kinds, laws, block);
+    let outcome = Outcomes::of(&block.motion, &block.rotary, &block.peak, &block.finish);
+    judge(
+        kinds,
+        &block.inputs,
+        &block.candidate,
+        &outcome,
+        &mut block.verdict,
+    );
+    let reached = Snaps {
+        real: &block.real,
+        fast: &block.fast,
+        wanted_feed: &block.wanted_feed,
+        machine_feed: &block.machine_feed,
+    };
+    doubts(
+        &block.inputs,
+        &block.speeds,
+        &reached,
+        &block.candidate,
+        &outcome,
+        &mut block.doubts,
+    );
+    let results = Sound {
+        engaged: &block.engaged,
+        geometry: &block.geometry,
+        candidate: &block.candidate,
+        pace: &block.pace,
+        ends: &block.ends,
+        verdict: &block.verdict,
+    };
+    sound(&results, &outcome, &mut block.careful);
+}
+
+/// What follows from the speed and the feed of each lane.
+#[cfg_attr(not(debug_assertions), inline(always))]
+fn outcome(kinds: &Kinds, laws: usize, block: &mut Block) {
     motion(
         kinds,
         &block.inputs,
@@ -107,12 +144,7 @@ fn stages(kinds: &Kinds, machine: &Machine, pairs: &[Pair], block: &mut Block, c
         &block.motion,
         &mut block.finish,
     );
-    let outcome = Outcomes {
-        motion: &block.motion,
-        rotary: &block.rotary,
-        peak: &block.peak,
-        finish: &block.finish,
-    };
+    let outcome = Outcomes::of(&block.motion, &block.rotary, &block.peak, &block.finish);
     pace(kinds, &block.inputs, &outcome, &mut block.pace);
     ends(
         &block.inputs,
@@ -121,26 +153,48 @@ fn stages(kinds: &Kinds, machine: &Machine, pairs: &[Pair], block: &mut Block, c
         &outcome,
         &mut block.ends,
     );
+}
+
+/// Computes again what follows from settings that are held, with a factor on every specific cutting
+/// force; lanes that leave what can be computed are marked.
+#[cfg_attr(not(debug_assertions), inline(always))]
+pub(super) fn follow(group: &Group, force: &Lanes, block: &mut Block) {
+    let kinds = |operation| Kinds {
+        operation,
+        ..group.kinds
+    };
+    let pairs = &group.pairs;
+    match group.kinds.operation {
+        Operation::SideMilling => {
+            follow_with(&kinds(Operation::SideMilling), pairs, force, block);
+        }
+        Operation::Slotting => follow_with(&kinds(Operation::Slotting), pairs, force, block),
+        Operation::FaceMilling => {
+            follow_with(&kinds(Operation::FaceMilling), pairs, force, block);
+        }
+    }
+}
+
+#[cfg_attr(not(debug_assertions), inline(always))]
+fn follow_with(kinds: &Kinds, pairs: &[Pair], force: &Lanes, block: &mut Block) {
+    screen(kinds, &block.inputs, &mut block.careful);
+    engage(kinds, &block.inputs, &mut block.engaged);
+    geometry(kinds, &block.inputs, &block.engaged, &mut block.geometry);
+    for (pair, law) in pairs.iter().zip(&mut block.laws) {
+        find_law(*pair, &block.inputs, &block.geometry, law);
+        scale(&mut law.kc11, force);
+    }
+    scale(&mut block.inputs.kc11_a, force);
+    scale(&mut block.inputs.kc11_b, force);
+    scale(&mut block.inputs.kc11_c, force);
+    outcome(kinds, pairs.len(), block);
+    let outcome = Outcomes::of(&block.motion, &block.rotary, &block.peak, &block.finish);
     judge(
         kinds,
         &block.inputs,
         &block.candidate,
         &outcome,
         &mut block.verdict,
-    );
-    let reached = Snaps {
-        real: &block.real,
-        fast: &block.fast,
-        wanted_feed: &block.wanted_feed,
-        machine_feed: &block.machine_feed,
-    };
-    doubts(
-        &block.inputs,
-        &block.speeds,
-        &reached,
-        &block.candidate,
-        &outcome,
-        &mut block.doubts,
     );
     let results = Sound {
         engaged: &block.engaged,
@@ -151,6 +205,13 @@ fn stages(kinds: &Kinds, machine: &Machine, pairs: &[Pair], block: &mut Block, c
         verdict: &block.verdict,
     };
     sound(&results, &outcome, &mut block.careful);
+}
+
+#[cfg_attr(not(debug_assertions), inline(always))]
+fn scale(lanes: &mut Lanes, factors: &Lanes) {
+    for lane in 0..LANES {
+        lanes[lane] *= factors[lane];
+    }
 }
 
 #[cfg_attr(not(debug_assertions), inline(always))]
@@ -515,7 +576,22 @@ struct Outcomes<'b> {
     finish: &'b FinishBlock,
 }
 
-impl Outcomes<'_> {
+impl<'b> Outcomes<'b> {
+    #[cfg_attr(not(debug_assertions), inline(always))]
+    fn of(
+        motion: &'b MotionBlock,
+        rotary: &'b RotaryBlock,
+        peak: &'b PeakBlock,
+        finish: &'b FinishBlock,
+    ) -> Outcomes<'b> {
+        Outcomes {
+            motion,
+            rotary,
+            peak,
+            finish,
+        }
+    }
+
     #[cfg_attr(not(debug_assertions), inline(always))]
     fn get(&self, lane: usize) -> Outcome {
         Outcome {
