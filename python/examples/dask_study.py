@@ -36,10 +36,10 @@ def study_file(source: str, target: str, constants: dict[str, Any]) -> gullet.St
 
 def study_files(client: Client, source: str, target: str, **constants: Any) -> gullet.StudySummary:
     """Every Parquet file of a folder; the totals of all."""
-    files = sorted(Path(source).rglob("*.parquet"))
+    files = [str(file) for file in sorted(Path(source).rglob("*.parquet"))]
     Path(target).mkdir(parents=True, exist_ok=True)
     targets = [str(Path(target) / f"part-{place:05}.parquet") for place in range(len(files))]
-    tasks = client.map(study_file, map(str, files), targets, constants=constants)
+    tasks = client.map(study_file, files, targets, constants=constants)
     return sum(client.gather(tasks), gullet.StudySummary())
 
 

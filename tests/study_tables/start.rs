@@ -7,7 +7,9 @@ use gullet::plan::Part;
 use gullet_table::Start;
 
 fn part(section: &str, keys: &str) -> Part {
-    Part::from_json(section, keys, Library::builtin()).unwrap().0
+    Part::from_json(section, keys, Library::builtin())
+        .unwrap()
+        .0
 }
 
 /// The parts that say what the constants of [`CUT`] say.
@@ -20,7 +22,10 @@ fn parts() -> Vec<Part> {
             r#"{"form": "square", "material": "HSS", "diameter": "12 mm", "teeth": 2,
                 "flute_length": "25 mm", "stick_out": "35 mm"}"#,
         ),
-        part("hold", r#"{"clamping_force": "10 kN", "grip_depth": "15 mm"}"#),
+        part(
+            "hold",
+            r#"{"clamping_force": "10 kN", "grip_depth": "15 mm"}"#,
+        ),
         part(
             "blank",
             r#"{"length": "80 mm", "width": "30 mm", "height": "25 mm"}"#,
@@ -103,7 +108,11 @@ fn constants_come_before_parts_and_parts_before_the_defaults() {
     assert!(told(of_parts()).contains("practice"));
     assert!(!told(start).contains("practice"));
     // A part says of itself what it assumes.
-    assert!(!told(of_parts()).contains("cutter_"), "{}", told(of_parts()));
+    assert!(
+        !told(of_parts()).contains("cutter_"),
+        "{}",
+        told(of_parts())
+    );
 }
 
 #[test]
@@ -121,9 +130,17 @@ fn what_no_part_covers_is_missing_and_what_the_caller_tells_is_not() {
     let names = missing(start.clone());
     assert_eq!(
         names,
-        ["axial_depth", "clamping_force", "grip_depth", "machine", "operation"]
+        [
+            "axial_depth",
+            "clamping_force",
+            "grip_depth",
+            "machine",
+            "operation"
+        ]
     );
-    start.told = ["hold", "machine", "axial_depth"].map(str::to_owned).to_vec();
+    start.told = ["hold", "machine", "axial_depth"]
+        .map(str::to_owned)
+        .to_vec();
     assert_eq!(missing(start), ["operation"]);
 }
 
@@ -152,7 +169,11 @@ fn names_as_plain_text() {
         for row in 0..rows.num_rows() {
             let key = encoded.normalized_keys()[row];
             let text = (!encoded.is_null(row)).then(|| values.value(key));
-            assert_eq!((!plain.is_null(row)).then(|| plain.value(row)), text, "{name}");
+            assert_eq!(
+                (!plain.is_null(row)).then(|| plain.value(row)),
+                text,
+                "{name}"
+            );
         }
     }
 }

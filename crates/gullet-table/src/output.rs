@@ -252,7 +252,11 @@ impl NameLists {
             return dictionary(keys, values);
         }
         let text = |key: i32| values.value(key as usize);
-        Arc::new(keys.iter().map(|key| key.map(text)).collect::<StringArray>())
+        Arc::new(
+            keys.iter()
+                .map(|key| key.map(text))
+                .collect::<StringArray>(),
+        )
     }
 }
 

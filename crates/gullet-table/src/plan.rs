@@ -225,7 +225,10 @@ fn fields(
         written.push(ColumnConverter::new(unit));
     }
     let cost = found.cost.is_some().then(output::cost_field);
-    for field in cost.into_iter().chain(output::name_fields(options.dictionaries)) {
+    for field in cost
+        .into_iter()
+        .chain(output::name_fields(options.dictionaries))
+    {
         fields.push(Arc::new(output::named(field, &taken, &mut found.problems)));
     }
     (fields, written)

@@ -171,9 +171,8 @@ impl Plan {
             dictionaries,
         };
         let library = Tables::of(library).shared();
-        let plan = py.detach(|| {
-            StudyPlan::starting_from(&schema, &constants, start, library, &options)
-        });
+        let plan =
+            py.detach(|| StudyPlan::starting_from(&schema, &constants, start, library, &options));
         match plan {
             Ok(plan) if problems.is_empty() => Ok(Plan {
                 plan: Arc::new(plan),
