@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, fields
+from importlib import import_module
 from typing import Any, NamedTuple, Union, overload
 
 from ._gullet import (
@@ -323,9 +324,8 @@ def study_batches(
             )
         done = _run(plan, table)
         if type(batch).__module__.partition(".")[0] == "pyarrow" and not hasattr(batch, "to_batches"):
-            from pyarrow import RecordBatchReader
-
-            yield from RecordBatchReader.from_stream(done)
+            # By its name, so that type checkers need no pyarrow.
+            yield from import_module("pyarrow").RecordBatchReader.from_stream(done)
         else:
             yield done
 

@@ -12,9 +12,9 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use std::thread;
 
 /// Rows of a slice.
-const ROWS: usize = 16 * 1024;
+const ROWS: usize = 8 * 1024;
 
-/// Slices of each thread between two looks for an interrupt: some hundredths of a second.
+/// Slices of each thread between two looks for an interrupt: a hundredth of a second.
 const SLICES: usize = 2;
 
 /// Cells that mean nothing of which a study tells.
