@@ -70,6 +70,7 @@ pub fn _study(
             },
             text_numbers: TextNumbers::Refused,
             pass_through,
+            uncertainty: None,
         };
         let execution = match threads {
             Some(threads) => Execution::default().with_threads(threads)?,
