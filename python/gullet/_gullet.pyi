@@ -45,6 +45,7 @@ __all__ = [
     "_plan",
     "_card",
     "_planned_cut",
+    "_study",
     "job_schema",
     "job_reference",
     "Table",
