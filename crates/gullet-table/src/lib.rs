@@ -51,11 +51,13 @@ mod options;
 mod output;
 mod plan;
 mod run;
+mod start;
 mod summary;
 
-pub use names::{Role, role};
+pub use names::{COST_PER_HOUR, Role, role};
 pub use options::{Columns, StudyOptions, TextNumbers};
 pub use output::{HELD_BY, LEFT_OUT, LIMIT, STATUS, WARNINGS};
 pub use plan::StudyPlan;
 pub use run::{Answer, RowProblem};
+pub use start::Start;
 pub use summary::Summary;

@@ -58,6 +58,9 @@ pub struct StudyOptions {
     pub pass_through: Vec<String>,
     /// What is drawn, and which quantiles of the results are written; none where nothing is.
     pub uncertainty: Option<Uncertainty>,
+    /// Whether names among the results are dictionary-encoded; plain text is for readers that know
+    /// no dictionaries.
+    pub dictionaries: bool,
 }
 
 impl Default for StudyOptions {
@@ -68,6 +71,7 @@ impl Default for StudyOptions {
             text_numbers: TextNumbers::Refused,
             pass_through: Vec::new(),
             uncertainty: None,
+            dictionaries: true,
         }
     }
 }

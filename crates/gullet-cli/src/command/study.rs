@@ -83,6 +83,7 @@ pub fn run(words: &[String]) -> Result<Answer> {
         },
         pass_through: given.values("--pass-through").map(str::to_owned).collect(),
         uncertainty,
+        ..StudyOptions::default()
     };
     let base = job.as_ref().map(Base::of_job);
     let plan = StudyPlan::new(source.schema(), &constants, base, &library, &options)
