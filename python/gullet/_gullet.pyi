@@ -45,6 +45,7 @@ __all__ = [
     "_plan",
     "_card",
     "_planned_cut",
+    "_study",
     "job_schema",
     "job_reference",
     "Table",
@@ -410,6 +411,7 @@ class _StudyPlan:
         pass_through: Sequence[str],
         threads: int | None,
         dictionaries: bool,
+        draws: tuple[Sequence[tuple[str, str]], int, int, Sequence[float]] | None,
     ) -> _StudyPlan: ...
     @property
     def assumptions(self) -> list[str]: ...

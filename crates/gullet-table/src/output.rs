@@ -119,6 +119,28 @@ pub(crate) fn number_field(field: &ResultField, unit: &Unit) -> Field {
     Field::new(with_unit(field.name, unit), DataType::Float64, true).with_metadata(metadata)
 }
 
+/// Name of the column with the number of draws that are not among the quantiles.
+pub const LEFT_OUT: &str = "draws_left_out";
+
+/// A field of a quantile of a result over the draws.
+pub(crate) fn quantile_field(field: &ResultField, unit: &Unit, share: f64) -> Field {
+    let percent = format!("{}", (share * 1e6).round() / 1e4).replace('.', "_");
+    let name = format!("{}_p{percent}", field.name);
+    let plain = number_field(field, unit);
+    let mut metadata = plain.metadata().clone();
+    metadata.insert("quantile".to_owned(), share.to_string());
+    plain
+        .with_name(with_unit(&name, unit))
+        .with_metadata(metadata)
+}
+
+pub(crate) fn left_out_field() -> Field {
+    described(
+        Field::new(LEFT_OUT, DataType::UInt32, true),
+        "Draws that left what can be computed and are not among the quantiles.",
+    )
+}
+
 pub(crate) fn cost_field() -> Field {
     described(
         Field::new(COST, DataType::Float64, true),

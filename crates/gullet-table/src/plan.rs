@@ -10,7 +10,7 @@ use arrow_schema::{DataType, Field, Schema, SchemaRef};
 use gullet::error::{Error, Result};
 use gullet::operation::Operation;
 use gullet::quantity::ColumnConverter;
-use gullet::study::{Base, Choice, Input, MillingStudy, ResultField};
+use gullet::study::{Base, Choice, Input, MillingStudy, ResultField, Uncertainty};
 use gullet::table::LibraryRef;
 use std::sync::Arc;
 
@@ -82,6 +82,7 @@ pub struct StudyPlan<'a> {
     pub(crate) wanted: Vec<usize>,
     /// From SI to the units of the results that are written.
     pub(crate) written: Vec<ColumnConverter>,
+    pub(crate) uncertainty: Option<Uncertainty>,
     pub(crate) names: NameLists,
     pub(crate) input: Schema,
     pub(crate) output: SchemaRef,
@@ -151,6 +152,11 @@ impl<'a> StudyPlan<'a> {
         let gives = |choice: Choice| found.choices.iter().any(|(other, _)| *other == choice);
         let direction_follows = !gives(Choice::Direction);
         let base = with_library(own, &library)?;
+        if let Some(uncertainty) = &options.uncertainty
+            && let Err(error) = uncertainty.check()
+        {
+            found.problems.extend(error.into_problems());
+        }
         Error::unless_empty(
             found.problems,
             StudyPlan {
@@ -162,6 +168,7 @@ impl<'a> StudyPlan<'a> {
                 direction_follows,
                 wanted: places,
                 written,
+                uncertainty: options.uncertainty.clone(),
                 names: NameLists::new(options.dictionaries),
                 input: schema.clone(),
                 output: Arc::new(Schema::new_with_metadata(fields, schema.metadata().clone())),
@@ -223,6 +230,23 @@ fn fields(
         );
         fields.push(Arc::new(named));
         written.push(ColumnConverter::new(unit));
+        let shares = options.uncertainty.iter().flat_map(|it| &it.quantiles);
+        for share in shares {
+            let quantile = output::quantile_field(field, unit, *share);
+            fields.push(Arc::new(output::named(
+                quantile,
+                &taken,
+                &mut found.problems,
+            )));
+        }
+    }
+    if options.uncertainty.is_some() {
+        let left_out = output::left_out_field();
+        fields.push(Arc::new(output::named(
+            left_out,
+            &taken,
+            &mut found.problems,
+        )));
     }
     let cost = found.cost.is_some().then(output::cost_field);
     for field in cost

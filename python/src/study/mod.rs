@@ -12,8 +12,8 @@ use crate::job::Job;
 use crate::model::{Library, Part, Tables};
 use gullet::operation::LimitName;
 use gullet::quantity::UnitSystem;
-use gullet::study::{Base, Execution};
-use gullet::{Code, Problem};
+use gullet::study::{Base, Execution, Spread, Uncertain, Uncertainty};
+use gullet::{Code, Error, Problem};
 use gullet_table::{Columns, Start, StudyOptions, StudyPlan, Summary, TextNumbers};
 use pyo3::IntoPyObjectExt;
 use pyo3::prelude::*;
@@ -42,6 +42,34 @@ type Told = Vec<(usize, &'static str, String, String)>;
 
 /// Most threads that can be asked for.
 const MOST_THREADS: usize = 1024;
+
+/// What is drawn: spreads by name, draws, seed, quantiles.
+type Drawing = (Vec<(String, String)>, i64, u64, Vec<f64>);
+
+/// What is drawn; problems of spreads stand among the others.
+fn uncertainty(
+    (spreads, draws, seed, quantiles): Drawing,
+    problems: &mut Vec<Problem>,
+) -> Option<Uncertainty> {
+    let mut read = Vec::new();
+    for (name, text) in &spreads {
+        match (Uncertain::named(name), Spread::parse(text)) {
+            (Ok(uncertain), Ok(spread)) => read.push((uncertain, spread)),
+            (uncertain, spread) => {
+                let told = [uncertain.err(), spread.err()];
+                problems.extend(told.into_iter().flatten().flat_map(Error::into_problems));
+            }
+        }
+    }
+    Some(Uncertainty {
+        spreads: read,
+        // What is none is told with the other problems of the draws.
+        draws: usize::try_from(draws).unwrap_or(0),
+        seed,
+        quantiles,
+        first_row: 0,
+    })
+}
 
 /// A study made ready for rows of one schema.
 #[pyclass(frozen, module = "gullet._gullet", name = "_StudyPlan")]
@@ -139,6 +167,7 @@ impl Plan {
         pass_through: Vec<String>,
         threads: Option<i64>,
         dictionaries: bool,
+        draws: Option<Drawing>,
     ) -> PyResult<Plan> {
         let py = source.py();
         let schema = match source.cast::<Table>() {
@@ -169,6 +198,7 @@ impl Plan {
             text_numbers: TextNumbers::Refused,
             pass_through,
             dictionaries,
+            uncertainty: draws.and_then(|draws| uncertainty(draws, found)),
         };
         let library = Tables::of(library).shared();
         let plan =

@@ -71,33 +71,45 @@ pub fn table(
     let all: Vec<RecordBatch> = batches.iter().flat_map(slices).collect();
     let mut done = Vec::with_capacity(all.len());
     for window in all.chunks(window(plan.execution)) {
-        let answers = py.detach(|| compute(&plan.plan, window, plan.execution))?;
+        let first = totals.summary.rows();
+        let answers = py.detach(|| compute(&plan.plan, first, window, plan.execution))?;
         done.extend(answers.into_iter().map(|answer| totals.add(answer)));
         py.check_signals()?;
     }
     Ok(done)
 }
 
-/// Computes slices, each on one of the threads.
+/// Computes slices, each on one of the threads; `first` is the number of their first row.
 pub fn compute(
     plan: &StudyPlan,
+    first: u64,
     slices: &[RecordBatch],
     execution: Execution,
 ) -> Result<Vec<Answer>> {
     if let [one] = slices {
-        return Ok(vec![plan.run(one, &[], execution)?]);
+        return Ok(vec![plan.run_from(first, one, &[], execution)?]);
     }
     let alone = execution.with_threads(1)?;
+    let firsts: Vec<u64> = slices
+        .iter()
+        .scan(first, |next, slice| {
+            let this = *next;
+            *next += slice.num_rows() as u64;
+            Some(this)
+        })
+        .collect();
     let answers: Vec<OnceLock<Result<Answer>>> = slices.iter().map(|_| OnceLock::new()).collect();
     let next = AtomicUsize::new(0);
     let work = || {
         loop {
             let place = next.fetch_add(1, Ordering::Relaxed);
-            let (Some(slice), Some(answer)) = (slices.get(place), answers.get(place)) else {
+            let (Some(slice), Some(first), Some(answer)) =
+                (slices.get(place), firsts.get(place), answers.get(place))
+            else {
                 return;
             };
             // Each place is taken once.
-            let _ = answer.set(plan.run(slice, &[], alone));
+            let _ = answer.set(plan.run_from(*first, slice, &[], alone));
         }
     };
     thread::scope(|scope| {

@@ -81,7 +81,8 @@ impl Running {
     fn compute(&mut self) -> Result<()> {
         let count = self.slices.len().min(run::window(self.execution));
         let window: Vec<RecordBatch> = self.slices.drain(..count).collect();
-        let answers = run::compute(&self.plan, &window, self.execution)?;
+        let first = locked(&self.totals).summary.rows();
+        let answers = run::compute(&self.plan, first, &window, self.execution)?;
         let mut totals = locked(&self.totals);
         let done = answers.into_iter().map(|answer| totals.add(answer));
         self.ready.extend(done);
