@@ -300,7 +300,7 @@ mod tests {
 
     #[test]
     fn no_list_holds_a_name_twice() {
-        let lists = NameLists::new();
+        let lists = NameLists::new(true);
         for (list, least) in [
             (&lists.codes, 19),
             (&lists.limits.values, 19),
