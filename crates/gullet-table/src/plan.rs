@@ -83,7 +83,7 @@ pub struct StudyPlan<'a> {
     /// From SI to the units of the results that are written.
     pub(crate) written: Vec<ColumnConverter>,
     pub(crate) names: NameLists,
-    pub(crate) input: Schema,
+    pub(crate) input: SchemaRef,
     pub(crate) output: SchemaRef,
     pub(crate) replaced: Vec<usize>,
     pub(crate) base_form: usize,
@@ -161,7 +161,7 @@ impl<'a> StudyPlan<'a> {
                 wanted: places,
                 written,
                 names: NameLists::new(),
-                input: schema.clone(),
+                input: Arc::new(schema.clone()),
                 output: Arc::new(Schema::new_with_metadata(fields, schema.metadata().clone())),
                 replaced,
                 base_form,
@@ -175,6 +175,11 @@ impl<'a> StudyPlan<'a> {
     /// Schema of the rows with their results.
     pub fn schema(&self) -> SchemaRef {
         self.output.clone()
+    }
+
+    /// Schema of the rows that the plan is made for.
+    pub fn input_schema(&self) -> SchemaRef {
+        self.input.clone()
     }
 
     /// What was assumed where neither a column nor a constant nor a base gives it.
