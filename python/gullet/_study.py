@@ -104,9 +104,19 @@ def study(
         [str(name) for name in pass_through],
         threads,
     )
-    counts = {2, 6, 7, 8}
+    (
+        count, computed, errors, cutting_time, energy_kwh, cost, binding_limit, held_by, exceeded
+    ) = totals  # fmt: skip
     summary = StudySummary(
-        *(dict(value) if place in counts else value for place, value in enumerate(totals))
+        count,
+        computed,
+        dict(errors),
+        cutting_time,
+        energy_kwh,
+        cost,
+        dict(binding_limit),
+        dict(held_by),
+        dict(exceeded),
     )
     return Study(table, summary, tuple(assumed), tuple(UnreadCell(*cell) for cell in unread))
 

@@ -77,9 +77,8 @@ pub fn _study(
         };
         let tables = Tables::of(library);
         let base = job.map(|job| Base::of_job(&job.get().data.job));
-        let plan = py.detach(|| {
-            StudyPlan::new(&source.schema, &constants, base, tables.get(), &options)
-        })?;
+        let plan =
+            py.detach(|| StudyPlan::new(&source.schema, &constants, base, tables.get(), &options))?;
         let mut summary = Summary::default();
         let mut batches = Vec::new();
         let mut told = Vec::new();
@@ -95,7 +94,12 @@ pub fn _study(
                 told.extend(answer.problems.into_iter().take(left).map(|problem| {
                     let text = problem.problem.to_string();
                     let row = first + problem.row;
-                    (row, problem.problem.code.name(), problem.problem.parameter, text)
+                    (
+                        row,
+                        problem.problem.code.name(),
+                        problem.problem.parameter,
+                        text,
+                    )
                 }));
                 first += part.num_rows();
             }
@@ -114,7 +118,10 @@ fn totals(summary: &Summary) -> Totals {
         let named = counts.into_iter().map(|(limit, rows)| (limit.name(), rows));
         named.collect()
     };
-    let errors = summary.codes().into_iter().map(|(code, rows)| (code.name(), rows));
+    let errors = summary
+        .codes()
+        .into_iter()
+        .map(|(code, rows)| (code.name(), rows));
     (
         summary.rows(),
         summary.ok(),

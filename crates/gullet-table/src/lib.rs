@@ -40,6 +40,7 @@
 
 mod base;
 mod choice;
+mod found;
 mod names;
 mod numbers;
 mod options;

@@ -161,38 +161,73 @@ pub(crate) fn numbers(values: Vec<f64>) -> ArrayRef {
     Arc::new(Float64Array::new(values.into(), valid))
 }
 
-/// The lists that names are taken from, made once.
+/// The lists that names are taken from, made once. No list holds a name twice: data frames turn
+/// them into categories.
 pub(crate) struct NameLists {
     codes: ArrayRef,
-    limits: ArrayRef,
-    warnings: ArrayRef,
+    limits: Names,
+    warnings: Names,
+}
+
+/// Names by numbers of one byte, of which 0 is none.
+struct Names {
+    values: ArrayRef,
+    /// Place of each number's name.
+    places: [Option<i32>; 256],
+}
+
+impl Names {
+    fn new(named: impl Iterator<Item = (u8, String)>) -> Names {
+        let mut names = Vec::new();
+        let mut places = [None; 256];
+        for (number, name) in named {
+            if let Some(place) = places.get_mut(usize::from(number)) {
+                *place = i32::try_from(names.len()).ok();
+                names.push(name);
+            }
+        }
+        Names {
+            values: Arc::new(StringArray::from(names)),
+            places,
+        }
+    }
+
+    fn of(&self, numbers: &[u8]) -> ArrayRef {
+        let place = |number: &u8| self.places.get(usize::from(*number)).copied().flatten();
+        dictionary(numbers.iter().map(place).collect(), &self.values)
+    }
 }
 
 impl NameLists {
     pub(crate) fn new() -> NameLists {
         let codes = core::iter::once("ok").chain(Code::ALL.iter().map(|code| code.name()));
-        // By number, as rows carry it; 0 is never taken.
-        let last = LimitName::ALL
+        let limits = LimitName::ALL
             .iter()
-            .map(|limit| *limit as u8)
-            .max()
-            .unwrap_or(0);
-        let limits =
-            (0..=last).map(|number| LimitName::from_number(number).map_or("", LimitName::name));
-        let warnings = (0..=u8::MAX).map(|bits| {
+            .map(|limit| (*limit as u8, limit.name().to_owned()));
+        let warnings = (1..=u8::MAX).filter_map(|bits| {
             let set = WarningCodes::from_bits(bits);
-            let held = WarningCode::ALL.iter().filter(|code| set.contains(**code));
-            held.map(|code| code.name()).collect::<Vec<_>>().join(";")
+            let held = || {
+                WarningCode::ALL
+                    .iter()
+                    .copied()
+                    .filter(|code| set.contains(*code))
+            };
+            let names: Vec<&str> = held().map(WarningCode::name).collect();
+            // Bits that no code has make no set.
+            (WarningCodes::of(held()) == set).then(|| (bits, names.join(";")))
         });
         NameLists {
             codes: Arc::new(StringArray::from_iter_values(codes)),
-            limits: Arc::new(StringArray::from_iter_values(limits)),
-            warnings: Arc::new(StringArray::from_iter_values(warnings)),
+            limits: Names::new(limits),
+            warnings: Names::new(warnings),
         }
     }
 
     pub(crate) fn statuses(&self, statuses: &[i32]) -> ArrayRef {
         let keys = statuses.iter().map(|status| {
+            if *status == 0 {
+                return 0;
+            }
             let place = Code::ALL.iter().position(|code| code.number() == *status);
             place.map_or(0, |place| place as i32 + 1)
         });
@@ -200,20 +235,12 @@ impl NameLists {
     }
 
     pub(crate) fn limits(&self, numbers: &[u8]) -> ArrayRef {
-        dictionary(keys(numbers), &self.limits)
+        self.limits.of(numbers)
     }
 
     pub(crate) fn warnings(&self, bits: &[u8]) -> ArrayRef {
-        dictionary(keys(bits), &self.warnings)
+        self.warnings.of(bits)
     }
-}
-
-/// 0 is none.
-fn keys(numbers: &[u8]) -> Int32Array {
-    numbers
-        .iter()
-        .map(|number| (*number != 0).then_some(i32::from(*number)))
-        .collect()
 }
 
 fn dictionary(keys: Int32Array, values: &ArrayRef) -> ArrayRef {
@@ -224,5 +251,26 @@ fn dictionary(keys: Int32Array, values: &ArrayRef) -> ArrayRef {
             &DataType::Dictionary(Box::new(DataType::Int32), Box::new(DataType::Utf8)),
             keys.len(),
         ),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::BTreeSet;
+
+    #[test]
+    fn no_list_holds_a_name_twice() {
+        let lists = NameLists::new();
+        for (list, least) in [
+            (&lists.codes, 19),
+            (&lists.limits.values, 19),
+            (&lists.warnings.values, 63),
+        ] {
+            let names = arrow_array::cast::as_string_array(list);
+            let different: BTreeSet<Option<&str>> = names.iter().collect();
+            assert_eq!(different.len(), list.len());
+            assert!(list.len() >= least && !different.contains(&Some("")));
+        }
     }
 }

@@ -72,7 +72,7 @@ fn unreadable(name: &str, error: &dyn core::fmt::Display) -> Problem {
         Code::File,
         name,
         error.to_string(),
-        "a whole Parquet file",
+        "a whole Parquet file, plain or compressed with snappy or zstd",
         "write the file again",
     )
 }
