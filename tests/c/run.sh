@@ -209,6 +209,14 @@ check "another Rust library is made" rustc --edition 2024 --crate-type staticlib
 # shellcheck disable=SC2086
 check "two Rust libraries in one program" gcc -I"$prefix/include" "$work/both.c" "$prefix/lib/libgullet.a" "$work/libother.a" $libraries -o "$work/both"
 check "two Rust libraries in one program run" "$work/both"
+# Tables of another library, where the tests of the Python face have installed one.
+with_tables=$target/python-venv/bin/python
+[ -x "$with_tables" ] || with_tables=python3
+if "$with_tables" -c "import pyarrow" > /dev/null 2>&1; then
+    check "tables of another library" "$with_tables" "$tests/arrow.py" "$prefix/lib/libgullet.so"
+else
+    skipped="$skipped; tables of another library (no pyarrow)"
+fi
 if has python3; then
     check "another runtime calls the shared library" sh -c "cd '$work/source' && python3 example.py '$prefix/lib/libgullet.so'"
 else
