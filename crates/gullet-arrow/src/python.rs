@@ -134,7 +134,7 @@ where
 /// # Errors
 /// Metadata that the C interface cannot hold.
 pub fn schema_capsule<'py>(py: Python<'py>, schema: &Schema) -> PyResult<Bound<'py, PyCapsule>> {
-    let schema = FFI_ArrowSchema::try_from(schema)
+    let schema = crate::schema_of(schema)
         .map_err(|error| pyo3::exceptions::PyValueError::new_err(error.to_string()))?;
     PyCapsule::new_with_value(py, schema, SCHEMA)
 }

@@ -84,7 +84,7 @@ pub struct StudyPlan<'a> {
     pub(crate) written: Vec<ColumnConverter>,
     pub(crate) uncertainty: Option<Uncertainty>,
     pub(crate) names: NameLists,
-    pub(crate) input: Schema,
+    pub(crate) input: SchemaRef,
     pub(crate) output: SchemaRef,
     pub(crate) replaced: Vec<usize>,
     pub(crate) base_form: usize,
@@ -168,9 +168,14 @@ impl<'a> StudyPlan<'a> {
                 direction_follows,
                 wanted: places,
                 written,
+<<<<<<< HEAD
                 uncertainty: options.uncertainty.clone(),
                 names: NameLists::new(options.dictionaries),
                 input: schema.clone(),
+=======
+                names: NameLists::new(),
+                input: Arc::new(schema.clone()),
+>>>>>>> cstudy
                 output: Arc::new(Schema::new_with_metadata(fields, schema.metadata().clone())),
                 replaced,
                 base_form,
@@ -184,6 +189,11 @@ impl<'a> StudyPlan<'a> {
     /// Schema of the rows with their results.
     pub fn schema(&self) -> SchemaRef {
         self.output.clone()
+    }
+
+    /// Schema of the rows that the plan is made for.
+    pub fn input_schema(&self) -> SchemaRef {
+        self.input.clone()
     }
 
     /// What was assumed where neither a column nor a constant nor a base gives it.

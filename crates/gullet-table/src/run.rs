@@ -6,7 +6,12 @@ use crate::numbers::{self, Numbers};
 use crate::output;
 use crate::plan::{ChoiceSource, CostSource, NumberSource, StudyPlan, lacks_form};
 use crate::summary::{Row, Summary};
+<<<<<<< HEAD
 use arrow_array::{ArrayRef, RecordBatch, UInt32Array};
+=======
+use arrow_array::{ArrayRef, RecordBatch};
+use arrow_schema::Schema;
+>>>>>>> cstudy
 use gullet::error::{Code, Error, Problem, Result};
 use gullet::formula::{Column, cost};
 use gullet::model::{Direction, PassKind};
@@ -122,6 +127,7 @@ impl StudyPlan<'_> {
         marked: &[(usize, Code)],
         execution: Execution,
     ) -> Result<Answer> {
+<<<<<<< HEAD
         self.run_from(0, batch, marked, execution)
     }
 
@@ -138,6 +144,9 @@ impl StudyPlan<'_> {
         execution: Execution,
     ) -> Result<Answer> {
         self.check(batch)?;
+=======
+        self.check(batch.schema_ref())?;
+>>>>>>> cstudy
         let count = batch.num_rows();
         let mut marks = Marks {
             codes: vec![0; count],
@@ -202,8 +211,11 @@ impl StudyPlan<'_> {
         })
     }
 
-    fn check(&self, batch: &RecordBatch) -> Result<()> {
-        let schema = batch.schema();
+    /// Whether batches of a schema can be run: the columns have the names and types of the plan's.
+    ///
+    /// # Errors
+    /// `Inconsistent` where they have not.
+    pub fn check(&self, schema: &Schema) -> Result<()> {
         let same = schema.fields().len() == self.input.fields().len()
             && schema
                 .fields()

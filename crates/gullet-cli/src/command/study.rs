@@ -75,7 +75,7 @@ pub fn run(words: &[String]) -> Result<Answer> {
     let units = given.units().or(job.as_ref().map(|job| job.units));
     let options = StudyOptions {
         units: units.unwrap_or(UnitSystem::Metric),
-        columns: columns(given.value("--columns")),
+        columns: Columns::parse(given.value("--columns").unwrap_or("usual")),
         text_numbers: match (source.is_text(), form) {
             (false, _) => TextNumbers::Refused,
             (true, study::Form::Csv) => TextNumbers::Kept,
@@ -132,20 +132,6 @@ fn constants<'a>(words: impl Iterator<Item = &'a str>) -> Result<Vec<(String, St
         }
     }
     Error::unless_empty(problems, pairs)
-}
-
-fn columns(text: Option<&str>) -> Columns {
-    match text {
-        None | Some("usual") => Columns::Usual,
-        Some("all") => Columns::All,
-        Some(names) => Columns::Named(
-            names
-                .split(',')
-                .map(|name| name.trim().to_owned())
-                .filter(|name| !name.is_empty())
-                .collect(),
-        ),
-    }
 }
 
 fn threads(text: Option<&str>) -> Result<usize> {
