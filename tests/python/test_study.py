@@ -34,7 +34,6 @@ def test_tables_of_every_library_give_the_same():
     assert wanted.table["part"] == list("abcde")
     relation = duckdb.sql("select part, radial_depth_mm from arrow")
     for rows in (
-        arrow.to_reader(),
         arrow.to_batches()[0],
         pa.concat_tables([arrow.slice(0, 2), arrow.slice(2)]),
         pl.DataFrame(arrow),

@@ -6,6 +6,7 @@ use crate::names::{COST_PER_HOUR, Role, role, usual_names};
 use crate::numbers;
 use crate::options::{StudyOptions, TextNumbers};
 use crate::plan::{ChoiceSource, CostSource, NumberSource};
+use crate::start::{Covered, Start};
 use arrow_schema::{Field, Schema};
 use gullet::error::{Code, Problem, Result, unknown_name};
 use gullet::operation::Operation;
@@ -22,11 +23,20 @@ pub(crate) struct Found {
     given: Vec<(&'static str, String)>,
     /// Inputs that a refused column means: they are not told as missing too.
     meant: Vec<&'static str>,
+    covered: Covered,
     pub passed_through: Vec<String>,
     pub problems: Vec<Problem>,
 }
 
 impl Found {
+    pub(crate) fn starting_from(start: &Start) -> Found {
+        Found {
+            meant: start.told_names(),
+            covered: start.covered(),
+            ..Found::default()
+        }
+    }
+
     /// Notes who gives an input; whether nobody gave it before.
     fn give(&mut self, what: &'static str, by: &str) -> bool {
         if let Some((_, other)) = self.given.iter().find(|(known, _)| *known == what) {
@@ -177,14 +187,18 @@ impl Found {
     pub(crate) fn defaults(&mut self, helix: [f64; 2], assumptions: &mut Vec<String>) {
         let form = self.constant(Choice::CutterForm);
         let face = form == Some(FACE_MILL as u32);
-        if !self.gives(Input::CutterShankDiameter.name()) && !face {
+        let covered = self.covered;
+        if !covered.input(Input::CutterShankDiameter)
+            && !self.gives(Input::CutterShankDiameter.name())
+            && !face
+        {
             self.numbers
                 .push((Input::CutterShankDiameter, NumberSource::Diameter));
             self.given
                 .push((Input::CutterShankDiameter.name(), String::new()));
             assumptions.push("cutter_shank_diameter: the cutter's diameter".to_owned());
         }
-        if !self.gives(Input::CutterHelixAngle.name()) {
+        if !covered.input(Input::CutterHelixAngle) && !self.gives(Input::CutterHelixAngle.name()) {
             let source = match form {
                 Some(_) => NumberSource::Constant(helix[usize::from(face)]),
                 None => NumberSource::ByForm(helix),
@@ -192,24 +206,27 @@ impl Found {
             self.numbers.push((Input::CutterHelixAngle, source));
             assumptions.push("cutter_helix_angle: 30 deg, of a face mill 0 deg".to_owned());
         }
-        for (name, told) in [
-            (Input::JawFriction.name(), "0.15"),
-            (Choice::Practice.name(), "training"),
-            (Choice::Pass.name(), "roughing"),
-            (Choice::FeedAcrossJaws.name(), "false"),
+        let choice = |choice: Choice| (choice.name(), covered.choice(choice));
+        let friction = Input::JawFriction;
+        for ((name, covered), told) in [
+            ((friction.name(), covered.input(friction)), "0.15"),
+            (choice(Choice::Practice), "training"),
+            (choice(Choice::Pass), "roughing"),
+            (choice(Choice::FeedAcrossJaws), "false"),
         ] {
-            if !self.gives(name) {
+            if !covered && !self.gives(name) {
                 assumptions.push(format!("{name}: {told}"));
             }
         }
         let slot = Operation::ALL.get(self.constant(Choice::Operation).unwrap_or(0) as usize);
-        if !self.gives(Input::Offset.name()) && slot != Some(&Operation::Slotting) {
+        let offset = covered.input(Input::Offset) || self.gives(Input::Offset.name());
+        if !offset && slot != Some(&Operation::Slotting) {
             assumptions.push("offset: 0 mm".to_owned());
         }
     }
 
     /// Tells what every row needs and nobody gives.
-    pub(crate) fn missing(&mut self, own: &Base, with_base: bool) {
+    pub(crate) fn missing(&mut self, own: &Base) {
         let form = self
             .constant(Choice::CutterForm)
             .map(|place| place as usize)
@@ -235,7 +252,7 @@ impl Found {
         let of_own_form = form == Some(place_of(own.cutter.form));
         let mut problems = Vec::new();
         for input in Input::ALL.iter().copied() {
-            let none = if with_base {
+            let none = if self.covered.input(input) {
                 lacks(own, input)
                     || (matches!(input, Input::CutterCornerRadius | Input::CutterEdgeAngle)
                         && !of_own_form)
@@ -251,18 +268,17 @@ impl Found {
                 problems.push(missing(input.name(), &usual_names(input), &remedy));
             }
         }
-        if !with_base {
-            for choice in [
-                Choice::Material,
-                Choice::Machine,
-                Choice::Operation,
-                Choice::CutterMaterial,
-                Choice::CutterForm,
-            ] {
-                if !self.gives(choice.name()) && !self.meant.contains(&choice.name()) {
-                    let remedy = format!("give one of: {}", choice::known(choice));
-                    problems.push(missing(choice.name(), choice.name(), &remedy));
-                }
+        for choice in [
+            Choice::Material,
+            Choice::Machine,
+            Choice::Operation,
+            Choice::CutterMaterial,
+            Choice::CutterForm,
+        ] {
+            let told = self.gives(choice.name()) || self.meant.contains(&choice.name());
+            if !self.covered.choice(choice) && !told {
+                let remedy = format!("give one of: {}", choice::known(choice));
+                problems.push(missing(choice.name(), choice.name(), &remedy));
             }
         }
         self.problems.extend(problems);

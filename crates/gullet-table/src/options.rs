@@ -1,6 +1,7 @@
 //! How a study reads its rows and which results it writes.
 
 use gullet::quantity::UnitSystem;
+use gullet::study::Uncertainty;
 
 /// Which results are written.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -45,7 +46,7 @@ pub enum TextNumbers {
 }
 
 /// How a study reads its rows and which results it writes.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct StudyOptions {
     /// Units of the results.
     pub units: UnitSystem,
@@ -55,6 +56,11 @@ pub struct StudyOptions {
     pub text_numbers: TextNumbers,
     /// Columns that are passed through whatever their name looks like.
     pub pass_through: Vec<String>,
+    /// What is drawn, and which quantiles of the results are written; none where nothing is.
+    pub uncertainty: Option<Uncertainty>,
+    /// Whether names among the results are dictionary-encoded; plain text is for readers that know
+    /// no dictionaries.
+    pub dictionaries: bool,
 }
 
 impl Default for StudyOptions {
@@ -64,6 +70,8 @@ impl Default for StudyOptions {
             columns: Columns::Usual,
             text_numbers: TextNumbers::Refused,
             pass_through: Vec::new(),
+            uncertainty: None,
+            dictionaries: true,
         }
     }
 }

@@ -119,6 +119,28 @@ pub(crate) fn number_field(field: &ResultField, unit: &Unit) -> Field {
     Field::new(with_unit(field.name, unit), DataType::Float64, true).with_metadata(metadata)
 }
 
+/// Name of the column with the number of draws that are not among the quantiles.
+pub const LEFT_OUT: &str = "draws_left_out";
+
+/// A field of a quantile of a result over the draws.
+pub(crate) fn quantile_field(field: &ResultField, unit: &Unit, share: f64) -> Field {
+    let percent = format!("{}", (share * 1e6).round() / 1e4).replace('.', "_");
+    let name = format!("{}_p{percent}", field.name);
+    let plain = number_field(field, unit);
+    let mut metadata = plain.metadata().clone();
+    metadata.insert("quantile".to_owned(), share.to_string());
+    plain
+        .with_name(with_unit(&name, unit))
+        .with_metadata(metadata)
+}
+
+pub(crate) fn left_out_field() -> Field {
+    described(
+        Field::new(LEFT_OUT, DataType::UInt32, true),
+        "Draws that left what can be computed and are not among the quantiles.",
+    )
+}
+
 pub(crate) fn cost_field() -> Field {
     described(
         Field::new(COST, DataType::Float64, true),
@@ -131,8 +153,11 @@ fn described(field: Field, meaning: &str) -> Field {
 }
 
 /// The fields with names from short lists.
-pub(crate) fn name_fields() -> Vec<Field> {
-    let text = DataType::Dictionary(Box::new(DataType::Int32), Box::new(DataType::Utf8));
+pub(crate) fn name_fields(dictionaries: bool) -> Vec<Field> {
+    let text = match dictionaries {
+        true => DataType::Dictionary(Box::new(DataType::Int32), Box::new(DataType::Utf8)),
+        false => DataType::Utf8,
+    };
     [
         (STATUS, false, "ok, or the code of the row's error."),
         (
@@ -164,14 +189,15 @@ pub(crate) fn numbers(values: Vec<f64>) -> ArrayRef {
 /// The lists that names are taken from, made once. No list holds a name twice: data frames turn
 /// them into categories.
 pub(crate) struct NameLists {
-    codes: ArrayRef,
+    dictionaries: bool,
+    codes: Arc<StringArray>,
     limits: Names,
     warnings: Names,
 }
 
 /// Names by numbers of one byte, of which 0 is none.
 struct Names {
-    values: ArrayRef,
+    values: Arc<StringArray>,
     /// Place of each number's name.
     places: [Option<i32>; 256],
 }
@@ -192,14 +218,14 @@ impl Names {
         }
     }
 
-    fn of(&self, numbers: &[u8]) -> ArrayRef {
+    fn keys(&self, numbers: &[u8]) -> Int32Array {
         let place = |number: &u8| self.places.get(usize::from(*number)).copied().flatten();
-        dictionary(numbers.iter().map(place).collect(), &self.values)
+        numbers.iter().map(place).collect()
     }
 }
 
 impl NameLists {
-    pub(crate) fn new() -> NameLists {
+    pub(crate) fn new(dictionaries: bool) -> NameLists {
         let codes = core::iter::once("ok").chain(Code::ALL.iter().map(|code| code.name()));
         let limits = LimitName::ALL
             .iter()
@@ -217,6 +243,7 @@ impl NameLists {
             (WarningCodes::of(held()) == set).then(|| (bits, names.join(";")))
         });
         NameLists {
+            dictionaries,
             codes: Arc::new(StringArray::from_iter_values(codes)),
             limits: Names::new(limits),
             warnings: Names::new(warnings),
@@ -231,19 +258,31 @@ impl NameLists {
             let place = Code::ALL.iter().position(|code| code.number() == *status);
             place.map_or(0, |place| place as i32 + 1)
         });
-        dictionary(Int32Array::from_iter_values(keys), &self.codes)
+        self.column(Int32Array::from_iter_values(keys), &self.codes)
     }
 
     pub(crate) fn limits(&self, numbers: &[u8]) -> ArrayRef {
-        self.limits.of(numbers)
+        self.column(self.limits.keys(numbers), &self.limits.values)
     }
 
     pub(crate) fn warnings(&self, bits: &[u8]) -> ArrayRef {
-        self.warnings.of(bits)
+        self.column(self.warnings.keys(bits), &self.warnings.values)
+    }
+
+    fn column(&self, keys: Int32Array, values: &Arc<StringArray>) -> ArrayRef {
+        if self.dictionaries {
+            return dictionary(keys, values);
+        }
+        let text = |key: i32| values.value(key as usize);
+        Arc::new(
+            keys.iter()
+                .map(|key| key.map(text))
+                .collect::<StringArray>(),
+        )
     }
 }
 
-fn dictionary(keys: Int32Array, values: &ArrayRef) -> ArrayRef {
+fn dictionary(keys: Int32Array, values: &Arc<StringArray>) -> ArrayRef {
     match DictionaryArray::<Int32Type>::try_new(keys.clone(), values.clone()) {
         Ok(array) => Arc::new(array),
         // Every key above is a place in its list.
@@ -257,18 +296,18 @@ fn dictionary(keys: Int32Array, values: &ArrayRef) -> ArrayRef {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use arrow_array::Array;
     use std::collections::BTreeSet;
 
     #[test]
     fn no_list_holds_a_name_twice() {
-        let lists = NameLists::new();
+        let lists = NameLists::new(true);
         for (list, least) in [
             (&lists.codes, 19),
             (&lists.limits.values, 19),
             (&lists.warnings.values, 63),
         ] {
-            let names = arrow_array::cast::as_string_array(list);
-            let different: BTreeSet<Option<&str>> = names.iter().collect();
+            let different: BTreeSet<Option<&str>> = list.iter().collect();
             assert_eq!(different.len(), list.len());
             assert!(list.len() >= least && !different.contains(&Some("")));
         }

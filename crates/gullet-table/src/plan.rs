@@ -5,12 +5,13 @@ use crate::choice::{self, Lists, Reader};
 use crate::found::Found;
 use crate::options::{StudyOptions, TextNumbers};
 use crate::output::{self, NameLists};
+use crate::start::Start;
 use arrow_schema::{DataType, Field, Schema, SchemaRef};
 use gullet::error::{Error, Result};
 use gullet::operation::Operation;
 use gullet::quantity::ColumnConverter;
-use gullet::study::{Base, Choice, Input, MillingStudy, ResultField};
-use gullet::table::Library;
+use gullet::study::{Base, Choice, Input, MillingStudy, ResultField, Uncertainty};
+use gullet::table::LibraryRef;
 use std::sync::Arc;
 
 /// Where the numbers of an input come from.
@@ -44,7 +45,7 @@ pub(crate) enum CostSource {
 /// use arrow_array::{Float64Array, RecordBatch, StringArray};
 /// use arrow_schema::{DataType, Field, Schema};
 /// use gullet::study::Execution;
-/// use gullet::table::Library;
+/// use gullet::table::LibraryRef;
 /// use gullet_table::{StudyOptions, StudyPlan};
 /// use std::sync::Arc;
 ///
@@ -81,6 +82,7 @@ pub struct StudyPlan<'a> {
     pub(crate) wanted: Vec<usize>,
     /// From SI to the units of the results that are written.
     pub(crate) written: Vec<ColumnConverter>,
+    pub(crate) uncertainty: Option<Uncertainty>,
     pub(crate) names: NameLists,
     pub(crate) input: Schema,
     pub(crate) output: SchemaRef,
@@ -102,22 +104,38 @@ impl<'a> StudyPlan<'a> {
         schema: &Schema,
         constants: &[(String, String)],
         base: Option<Base>,
-        library: &'a Library,
+        library: impl Into<LibraryRef<'a>>,
         options: &StudyOptions,
     ) -> Result<StudyPlan<'a>> {
+        let start = Start {
+            base,
+            ..Start::default()
+        };
+        StudyPlan::starting_from(schema, constants, start, library, options)
+    }
+
+    /// As [`StudyPlan::new`], with parts of a job laid over its base, or given without one.
+    ///
+    /// # Errors
+    /// As [`StudyPlan::new`].
+    pub fn starting_from(
+        schema: &Schema,
+        constants: &[(String, String)],
+        start: Start,
+        library: impl Into<LibraryRef<'a>>,
+        options: &StudyOptions,
+    ) -> Result<StudyPlan<'a>> {
+        let library = library.into();
         let mut assumptions = Vec::new();
-        let mut found = Found::default();
+        let mut found = Found::starting_from(&start);
         found.columns(schema, options);
-        let defaults = Defaults::read(library)?;
-        let with_base = base.is_some();
+        let defaults = Defaults::read(&library)?;
         let helix = defaults.helix;
-        let own = base.unwrap_or_else(|| defaults.base());
-        let lists = Lists::new(&own, library);
+        let own = start.lay_over(defaults);
+        let lists = Lists::new(&own, library.clone());
         found.constants(constants, &lists);
-        if !with_base {
-            found.defaults(helix, &mut assumptions);
-        }
-        found.missing(&own, with_base);
+        found.defaults(helix, &mut assumptions);
+        found.missing(&own);
 
         let all = ResultField::all();
         let mut places = output::wanted(&options.columns, &all, options.units, &mut found.problems);
@@ -133,7 +151,12 @@ impl<'a> StudyPlan<'a> {
             .unwrap_or_default();
         let gives = |choice: Choice| found.choices.iter().any(|(other, _)| *other == choice);
         let direction_follows = !gives(Choice::Direction);
-        let base = with_library(own, library)?;
+        let base = with_library(own, &library)?;
+        if let Some(uncertainty) = &options.uncertainty
+            && let Err(error) = uncertainty.check()
+        {
+            found.problems.extend(error.into_problems());
+        }
         Error::unless_empty(
             found.problems,
             StudyPlan {
@@ -145,7 +168,8 @@ impl<'a> StudyPlan<'a> {
                 direction_follows,
                 wanted: places,
                 written,
-                names: NameLists::new(),
+                uncertainty: options.uncertainty.clone(),
+                names: NameLists::new(options.dictionaries),
                 input: schema.clone(),
                 output: Arc::new(Schema::new_with_metadata(fields, schema.metadata().clone())),
                 replaced,
@@ -206,9 +230,29 @@ fn fields(
         );
         fields.push(Arc::new(named));
         written.push(ColumnConverter::new(unit));
+        let shares = options.uncertainty.iter().flat_map(|it| &it.quantiles);
+        for share in shares {
+            let quantile = output::quantile_field(field, unit, *share);
+            fields.push(Arc::new(output::named(
+                quantile,
+                &taken,
+                &mut found.problems,
+            )));
+        }
+    }
+    if options.uncertainty.is_some() {
+        let left_out = output::left_out_field();
+        fields.push(Arc::new(output::named(
+            left_out,
+            &taken,
+            &mut found.problems,
+        )));
     }
     let cost = found.cost.is_some().then(output::cost_field);
-    for field in cost.into_iter().chain(output::name_fields()) {
+    for field in cost
+        .into_iter()
+        .chain(output::name_fields(options.dictionaries))
+    {
         fields.push(Arc::new(output::named(field, &taken, &mut found.problems)));
     }
     (fields, written)

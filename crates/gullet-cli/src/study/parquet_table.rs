@@ -63,6 +63,7 @@ impl ParquetTable {
             marked: Vec::new(),
             places: Places::From(first),
             share: None,
+            first: 0,
         }))
     }
 }

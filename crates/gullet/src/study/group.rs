@@ -174,7 +174,7 @@ impl MillingStudy<'_> {
         }
         let made = base.materials.first().map(|material| {
             Arc::new(Grounds::look_up(
-                self.library,
+                &self.library,
                 material,
                 base.cutter.material,
                 process,
@@ -264,7 +264,7 @@ impl MillingStudy<'_> {
     pub(super) fn milling(&self, base: &Base) -> Option<Milling> {
         let shop = base.shop()?;
         Some(Milling::new(&Setup {
-            library: self.library,
+            library: &self.library,
             material: shop.material,
             cutter: shop.cutter,
             machine: shop.machine,
@@ -279,7 +279,7 @@ impl MillingStudy<'_> {
     pub(super) fn first_problem(&self, base: &Base) -> Option<Problem> {
         let shop = base.shop()?;
         let setup = Setup {
-            library: self.library,
+            library: &self.library,
             material: shop.material,
             cutter: shop.cutter,
             machine: shop.machine,
