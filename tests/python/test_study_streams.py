@@ -72,11 +72,12 @@ def test_a_stream_is_computed_as_it_is_read():
 
     stream = gullet.study(pa.RecordBatchReader.from_batches(SCHEMA, batches()), threads=1, **CUT)
     assert produced == []
-    assert len(next(stream)) == 10_000
+    first = len(next(stream))
+    assert 0 < first <= 10_000
     assert len(produced) < 20
     # What was read stays read; the rest goes to the next reader.
     rest = pa.table(stream)
-    assert rest.num_rows == 990_000 and rest["part"][0].as_py() == "part 10000"
+    assert rest.num_rows == 1_000_000 - first and rest["part"][0].as_py() == f"part {first}"
     assert stream.summary.rows == 1_000_000
 
 
@@ -179,7 +180,7 @@ def test_jobs_and_parts():
     job = gullet.job(JOBS[0])
     small = gullet.Machine("small-cnc-mill", highest_speed="500 rpm")
     laid = gullet.study(rows, job=job, machine=small)
-    assert max(pa.table(laid)["spindle_speed_rpm"].to_pylist()) <= 500
+    assert pa.table(laid)["spindle_speed_rpm"].to_pylist() == pytest.approx([500, 500], rel=1e-15)
     assert laid != gullet.study(rows, job=job)
 
 
