@@ -17,18 +17,9 @@ pub use outgoing::{array_of, computed, outgoing, schema_of};
 #[cfg(feature = "python")]
 pub use python::{Fault, import, lazy_stream_capsule, open_stream, schema_capsule, stream_capsule};
 
-<<<<<<< HEAD
-use arrow_array::ffi_stream::{FFI_ArrowArrayStream, RecordBatchStreamReader};
-use arrow_array::{
-    Array, RecordBatch, RecordBatchIterator, RecordBatchOptions, RecordBatchReader, make_array,
-};
-use arrow_schema::ffi::FFI_ArrowSchema;
-use arrow_schema::{ArrowError, DataType, Schema, SchemaRef};
-=======
 use arrow_array::{Array, RecordBatchOptions, make_array};
 use arrow_schema::{DataType, Schema, SchemaRef};
 use core::ffi::CStr;
->>>>>>> cstudy
 use core::fmt;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::Arc;
@@ -238,49 +229,6 @@ pub unsafe fn batch_of(
     })
 }
 
-<<<<<<< HEAD
-/// A stream over batches that are at hand, so that reading it cannot fail.
-pub fn outgoing(schema: SchemaRef, batches: Vec<RecordBatch>) -> FFI_ArrowArrayStream {
-    let reader = RecordBatchIterator::new(batches.into_iter().map(Ok), schema);
-    FFI_ArrowArrayStream::new(Box::new(reader))
-}
-
-/// A stream over batches that are made while it is read. A panic in their making, which would end
-/// the host program, becomes an error of the stream and its end.
-pub fn outgoing_lazily<I>(schema: SchemaRef, batches: I) -> FFI_ArrowArrayStream
-where
-    I: Iterator<Item = Result<RecordBatch, ArrowError>> + Send + 'static,
-{
-    let guarded = Guarded {
-        batches,
-        broken: false,
-    };
-    FFI_ArrowArrayStream::new(Box::new(RecordBatchIterator::new(guarded, schema)))
-}
-
-struct Guarded<I> {
-    batches: I,
-    broken: bool,
-}
-
-impl<I: Iterator<Item = Result<RecordBatch, ArrowError>>> Iterator for Guarded<I> {
-    type Item = Result<RecordBatch, ArrowError>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        if self.broken {
-            return None;
-        }
-        let batch = catch_unwind(AssertUnwindSafe(|| self.batches.next())).unwrap_or_else(|_| {
-            let text = "a fault while the batch was made";
-            Some(Err(ArrowError::ComputeError(text.to_owned())))
-        });
-        self.broken = !matches!(batch, Some(Ok(_)));
-        batch
-    }
-}
-
-=======
->>>>>>> cstudy
 #[cfg(test)]
 mod tests {
     #![allow(clippy::unwrap_used)]
@@ -329,26 +277,6 @@ mod tests {
         assert!(incoming.next().unwrap().is_ok());
         let error = incoming.next().unwrap().unwrap_err();
         assert!(error.to_string().contains("no more"), "{error}");
-        assert!(incoming.next().is_none());
-    }
-
-    #[test]
-    #[allow(clippy::panic)]
-    fn a_panic_in_a_lazy_stream_is_its_error_and_its_end() {
-        let made = batch();
-        let schema = made.schema();
-        let mut left = 2;
-        let batches = core::iter::from_fn(move || {
-            left -= 1;
-            match left {
-                1 => Some(Ok(made.clone())),
-                _ => panic!("planted"),
-            }
-        });
-        let mut incoming = Incoming::new(outgoing_lazily(schema, batches)).unwrap();
-        assert_eq!(incoming.next().unwrap().unwrap(), batch());
-        let error = incoming.next().unwrap().unwrap_err();
-        assert!(error.to_string().contains("a fault"), "{error}");
         assert!(incoming.next().is_none());
     }
 

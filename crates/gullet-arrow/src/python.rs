@@ -1,6 +1,6 @@
 //! Capsules of Python: streams and arrays of other libraries in, re-readable tables out.
 
-use crate::{ImportError, Incoming, batch_from_ffi, outgoing, outgoing_lazily};
+use crate::{ImportError, Incoming, batch_from_ffi, computed, outgoing};
 use arrow_array::RecordBatch;
 use arrow_array::ffi::FFI_ArrowArray;
 use arrow_array::ffi_stream::FFI_ArrowArrayStream;
@@ -126,7 +126,16 @@ pub fn lazy_stream_capsule<'py, I>(
 where
     I: Iterator<Item = Result<RecordBatch, ArrowError>> + Send + 'static,
 {
-    PyCapsule::new_with_value(py, outgoing_lazily(schema, batches), STREAM)
+    let mut batches = batches;
+    let next = move || {
+        batches.next().map(|batch| {
+            batch.map_err(|error| match error {
+                ArrowError::ComputeError(text) => text,
+                other => other.to_string(),
+            })
+        })
+    };
+    PyCapsule::new_with_value(py, computed(schema, next), STREAM)
 }
 
 /// A capsule with the schema.

@@ -168,14 +168,9 @@ impl<'a> StudyPlan<'a> {
                 direction_follows,
                 wanted: places,
                 written,
-<<<<<<< HEAD
                 uncertainty: options.uncertainty.clone(),
                 names: NameLists::new(options.dictionaries),
-                input: schema.clone(),
-=======
-                names: NameLists::new(),
                 input: Arc::new(schema.clone()),
->>>>>>> cstudy
                 output: Arc::new(Schema::new_with_metadata(fields, schema.metadata().clone())),
                 replaced,
                 base_form,

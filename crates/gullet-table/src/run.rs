@@ -6,12 +6,8 @@ use crate::numbers::{self, Numbers};
 use crate::output;
 use crate::plan::{ChoiceSource, CostSource, NumberSource, StudyPlan, lacks_form};
 use crate::summary::{Row, Summary};
-<<<<<<< HEAD
 use arrow_array::{ArrayRef, RecordBatch, UInt32Array};
-=======
-use arrow_array::{ArrayRef, RecordBatch};
 use arrow_schema::Schema;
->>>>>>> cstudy
 use gullet::error::{Code, Error, Problem, Result};
 use gullet::formula::{Column, cost};
 use gullet::model::{Direction, PassKind};
@@ -127,7 +123,6 @@ impl StudyPlan<'_> {
         marked: &[(usize, Code)],
         execution: Execution,
     ) -> Result<Answer> {
-<<<<<<< HEAD
         self.run_from(0, batch, marked, execution)
     }
 
@@ -143,10 +138,7 @@ impl StudyPlan<'_> {
         marked: &[(usize, Code)],
         execution: Execution,
     ) -> Result<Answer> {
-        self.check(batch)?;
-=======
         self.check(batch.schema_ref())?;
->>>>>>> cstudy
         let count = batch.num_rows();
         let mut marks = Marks {
             codes: vec![0; count],
