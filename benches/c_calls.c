@@ -40,6 +40,10 @@ int main(void)
         "grip_depth = '12 mm'\n[cut]\noperation = 'side-milling'\nremove = '3 mm'\naxial_depth = '8 mm'\n";
     gullet_job *job = NULL;
     gullet_setup *setup = NULL;
+    gullet_study *study = NULL;
+    gullet_input input = {GULLET_INPUT_RADIAL_DEPTH, 0, NULL, 0.0};
+    gullet_result result = {GULLET_RESULT_TIME, 0, NULL};
+    gullet_study_batch batch = gullet_study_batch_init();
     gullet_pass pass = gullet_pass_init();
     gullet_cut cut = gullet_cut_init();
     gullet_limit limits[GULLET_LIMITS_MOST];
@@ -49,7 +53,7 @@ int main(void)
     gullet_status *statuses = malloc(ROWS * sizeof(gullet_status));
     if (speeds == NULL || diameters == NULL || results == NULL || statuses == NULL
         || gullet_job_new_toml(NULL, job_text, GULLET_NUL_TERMINATED, &job) < 0
-        || gullet_job_setup(job, &setup) < 0) {
+        || gullet_job_setup(job, &setup) < 0 || gullet_study_of_job(job, &study) < 0) {
         fprintf(stderr, "%s\n", gullet_last_error_message());
         return 1;
     }
@@ -75,6 +79,21 @@ int main(void)
          if (gullet_cut_compute(setup, &pass, &cut, NULL, 0) < 0) return 1; sink = cut.time_s);
     TIME("a whole Cut with its ledger", 20000, pass.radial_depth_m = 0.001 + 1e-9 * (double)i;
          if (gullet_cut_compute(setup, &pass, &cut, limits, GULLET_LIMITS_MOST) < 0) return 1; sink = cut.time_s);
+    /* One call for all rows, on one thread. */
+    for (long i = 0; i < ROWS; i++)
+        diameters[i] = 0.001 + 1e-9 * (double)i;
+    input.values_si = diameters;
+    result.values_si_out = results;
+    batch.threads = 1;
+    batch.count = ROWS;
+    batch.inputs = &input;
+    batch.input_count = 1;
+    batch.results = &result;
+    batch.result_count = 1;
+    batch.status_out = statuses;
+    TIME("a whole Cut in a study, a row", ROWS,
+         if (i == 0 && gullet_study_run(study, &batch) < 0) return 1; sink = results[7]);
+    gullet_study_free(study);
     gullet_setup_free(setup);
     gullet_job_free(job);
     free(speeds);

@@ -7,6 +7,8 @@ mod columns;
 mod pitfalls;
 #[path = "study_tables/rows.rs"]
 mod rows;
+#[path = "study_tables/start.rs"]
+mod start;
 
 use arrow_array::{Array, ArrayRef, Float64Array, RecordBatch, StringArray};
 use arrow_schema::{Field, Schema};

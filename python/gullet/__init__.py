@@ -78,7 +78,7 @@ if TYPE_CHECKING:
         Support,
         TableColumn,
     )
-    from ._study import Study, StudySummary, UnreadCell, study
+    from ._study import Study, StudyStream, StudySummary, UnreadCell, study, study_batches
     from ._types import QuantityLike
 
 __all__ = [
@@ -119,6 +119,7 @@ __all__ = [
     "Setup",
     "Step",
     "Study",
+    "StudyStream",
     "StudySummary",
     "Support",
     "Table",
@@ -146,6 +147,7 @@ __all__ = [
     "set_units",
     "setup",
     "study",
+    "study_batches",
     "units",
     "units_of",
     "worked_examples",

@@ -45,6 +45,7 @@ __all__ = [
     "_plan",
     "_card",
     "_planned_cut",
+    "_study",
     "job_schema",
     "job_reference",
     "Table",
@@ -54,6 +55,10 @@ __all__ = [
     "worked_examples",
     "material_fields",
     "codes",
+    "_StudyPlan",
+    "_StudySource",
+    "_StudyStream",
+    "_study_source",
 ]
 
 __version__: str
@@ -375,6 +380,51 @@ class Table:
     def __reduce__(self) -> tuple[Any, ...]: ...
     def _repr_html_(self) -> str: ...
 
+_StudySums: TypeAlias = tuple[
+    int,
+    int,
+    list[tuple[str, int]],
+    int,
+    int,
+    int | None,
+    list[tuple[str, int]],
+    list[tuple[str, int]],
+    list[tuple[str, int]],
+]
+_StudyTold: TypeAlias = list[tuple[int, str, str, str]]
+
+@final
+class _StudySource: ...
+
+@final
+class _StudyPlan:
+    def __new__(
+        cls,
+        source: Table | _StudySource,
+        constants: Sequence[tuple[str, Any]],
+        job: Job | None,
+        parts: Sequence[Part],
+        told: Sequence[str],
+        library: Library | None,
+        columns: Sequence[str],
+        units: str | None,
+        pass_through: Sequence[str],
+        threads: int | None,
+        dictionaries: bool,
+        draws: tuple[Sequence[tuple[str, str]], int, int, Sequence[float]] | None,
+    ) -> _StudyPlan: ...
+    @property
+    def assumptions(self) -> list[str]: ...
+    def run(self, table: Table) -> tuple[Table, _StudySums, _StudyTold]: ...
+    def stream(self, source: _StudySource) -> _StudyStream: ...
+
+@final
+class _StudyStream:
+    def next(self) -> Table | None: ...
+    def totals(self) -> tuple[_StudySums, _StudyTold]: ...
+    def __arrow_c_schema__(self) -> Any: ...
+    def __arrow_c_stream__(self) -> Any: ...
+
 def formulas() -> list[Formula]: ...
 def catalogue() -> Table: ...
 def worked_examples() -> Table: ...
@@ -401,14 +451,5 @@ def _cut(setup: Setup, keys: dict[str, Any]) -> Cut: ...
 def _job(text: str, toml: bool, library: Library) -> Job: ...
 def _plan(job: Job) -> PassPlan: ...
 def _card(job: Job) -> Card: ...
-def _study(
-    rows: Any,
-    constants: list[tuple[str, str]],
-    job: Job | None,
-    library: Library | None,
-    columns: list[str] | None,
-    units: str | None,
-    pass_through: list[str],
-    threads: int | None,
-) -> tuple[Table, tuple[Any, ...], list[str], list[tuple[int, str, str, str]]]: ...
+def _study_source(rows: Any, units: str | None = None) -> Table | _StudySource: ...
 def _planned_cut(job: Job, index: int) -> Cut: ...

@@ -29,6 +29,12 @@ class ArrowStream(Protocol):
     def __arrow_c_stream__(self, requested_schema: Any = None) -> Any: ...
 
 
+class SizedArrowStream(ArrowStream, Protocol):
+    """One that can be read as often as one likes: it knows how many rows it has."""
+
+    def __len__(self) -> int: ...
+
+
 class ArrowArray(Protocol):
     """A batch of any library that exports struct arrays of Arrow."""
 

@@ -57,7 +57,10 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(arrow::catalogue, module)?)?;
     module.add_function(wrap_pyfunction!(arrow::column_unit, module)?)?;
     module.add_function(wrap_pyfunction!(arrow::worked_examples, module)?)?;
-    module.add_function(wrap_pyfunction!(study::_study, module)?)?;
+    module.add_class::<study::Plan>()?;
+    module.add_class::<study::Source>()?;
+    module.add_class::<study::Stream>()?;
+    module.add_function(wrap_pyfunction!(study::_study_source, module)?)?;
     module.add_function(wrap_pyfunction!(errors::codes, module)?)?;
     Ok(())
 }

@@ -37,6 +37,10 @@ impl Tables {
         &self.library
     }
 
+    pub fn shared(&self) -> Arc<CoreLibrary> {
+        self.library.clone()
+    }
+
     pub fn same(&self, other: &Tables) -> bool {
         Arc::ptr_eq(&self.library, &other.library) || self.overlays == other.overlays
     }

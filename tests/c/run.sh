@@ -107,7 +107,7 @@ build() {
     gcc -std=c11 $warn -O1 -g "$@" -I"$crate/include" -I"$tests" "$source" "$work/formula_table.c" \
         "$lib" $libraries -o "$out/$name"
 }
-for name in pitfalls handles host threads parity cases planted; do build "$work" $name "$archive"; done
+for name in pitfalls handles host threads parity cases study arrow planted; do build "$work" $name "$archive"; done
 gcc -std=c11 $warn -I"$crate/include" "$tests/test_panic.c" -o "$work/panic" \
     "$target/c/examples/libprovoke.so" -Wl,-rpath,"$target/c/examples" -lm
 gcc -std=c11 $warn "$tests/test_dlopen.c" -o "$work/dlopen" -ldl
@@ -116,6 +116,8 @@ run "$work/handles" "$job"
 run "$work/threads" "$job"
 run "$work/parity" "$work/formulas" "$work/cuts" 10000
 run "$work/cases" "$root" reference-data/cases/*.csv
+run "$work/study"
+run "$work/arrow"
 run "$work/panic"
 # Once more out of an archive as it is installed, whose names are hidden.
 { cat "$crate/exports.txt"; echo gullet_provoke_panic; } > "$work/provoke.txt"
@@ -207,6 +209,14 @@ check "another Rust library is made" rustc --edition 2024 --crate-type staticlib
 # shellcheck disable=SC2086
 check "two Rust libraries in one program" gcc -I"$prefix/include" "$work/both.c" "$prefix/lib/libgullet.a" "$work/libother.a" $libraries -o "$work/both"
 check "two Rust libraries in one program run" "$work/both"
+# Tables of another library, where the tests of the Python face have installed one.
+with_tables=$target/python-venv/bin/python
+[ -x "$with_tables" ] || with_tables=python3
+if "$with_tables" -c "import pyarrow" > /dev/null 2>&1; then
+    check "tables of another library" "$with_tables" "$tests/arrow.py" "$prefix/lib/libgullet.so"
+else
+    skipped="$skipped; tables of another library (no pyarrow)"
+fi
 if has python3; then
     check "another runtime calls the shared library" sh -c "cd '$work/source' && python3 example.py '$prefix/lib/libgullet.so'"
 else
@@ -218,7 +228,7 @@ if has valgrind; then
     grind="valgrind -q --error-exitcode=9 --leak-check=full"
     # shellcheck disable=SC2086
     for line in "pitfalls" "handles $job" "parity $work/few_formulas $work/few_cuts 20" \
-        "cases $root $(echo "$root"/reference-data/cases/*.csv)"; do
+        "cases $root $(echo "$root"/reference-data/cases/*.csv)" study arrow; do
         check "valgrind: ${line%% *}" $grind "$work/"$line
     done
     check "valgrind: a panic" $grind "$work/panic"
@@ -237,13 +247,15 @@ x86_64-unknown-linux-gnu | aarch64-unknown-linux-gnu)
     RUSTC_BOOTSTRAP=1 RUSTFLAGS=-Zsanitizer=address cargo build --quiet --locked --target "$triple" -p gullet-c --lib
     asan=$work/asan
     mkdir -p "$asan"
-    for name in pitfalls handles parity cases planted; do
+    for name in pitfalls handles parity cases study arrow planted; do
         build "$asan" $name "$target/$triple/debug/libgullet_c.a" -fsanitize=address
     done
     run "$asan/pitfalls"
     run "$asan/handles" "$job"
     run "$asan/parity" "$work/few_formulas" "$work/few_cuts" 20
     run "$asan/cases" "$root" reference-data/cases/*.csv
+    run "$asan/study"
+    run "$asan/arrow"
     check "the sanitiser: no planted fault" "$asan/planted" 0
     # It does not see the seventh: here the library and free() share one heap.
     for fault in 1 2 3 4 5 6; do

@@ -33,6 +33,18 @@ diameter: gullet.Quantity = cutter.diameter
 feeds: gullet.Table = gullet.Library().table("feeds", units="inch")
 units: list[str | None] = [column.unit for column in feeds.columns]
 ledger: gullet.Table = cut.ledger.to_table(units="metric")
+study: gullet.Study = gullet.study(
+    {"radial_depth_in": [0.02, 0.03]},
+    columns=["time"],
+    material="6061",
+    machine=gullet.Machine("manual-knee-mill"),
+    operation="side-milling",
+    axial_depth="0.4 in",
+    cutter=cutter,
+    blank={"length": "3 in", "width": "2 in", "height": "1 in"},
+    hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
+)
+computed: int = study.summary.computed
 
 if __name__ == "__main__":
     print(f"{speed:rpm}")

@@ -4,18 +4,22 @@
 //! face has none. What comes in is checked in full before anybody reads it: offsets, lengths,
 //! text in UTF-8. A producer's panic or fault becomes an [`ImportError`].
 
+mod extents;
+mod outgoing;
 #[cfg(feature = "python")]
 mod python;
 
+pub use arrow_array::RecordBatch;
+pub use arrow_array::ffi::FFI_ArrowArray;
+pub use arrow_array::ffi_stream::FFI_ArrowArrayStream;
+pub use arrow_schema::ffi::FFI_ArrowSchema;
+pub use outgoing::{array_of, computed, outgoing, schema_of};
 #[cfg(feature = "python")]
-pub use python::{Fault, import, schema_capsule, stream_capsule};
+pub use python::{Fault, import, lazy_stream_capsule, open_stream, schema_capsule, stream_capsule};
 
-use arrow_array::ffi_stream::{FFI_ArrowArrayStream, RecordBatchStreamReader};
-use arrow_array::{
-    Array, RecordBatch, RecordBatchIterator, RecordBatchOptions, RecordBatchReader, make_array,
-};
-use arrow_schema::ffi::FFI_ArrowSchema;
+use arrow_array::{Array, RecordBatchOptions, make_array};
 use arrow_schema::{DataType, Schema, SchemaRef};
+use core::ffi::CStr;
 use core::fmt;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::Arc;
@@ -47,8 +51,9 @@ fn guarded<T>(run: impl FnOnce() -> Result<T, ImportError>) -> Result<T, ImportE
 /// Batches that come in through a C stream, checked one by one.
 #[derive(Debug)]
 pub struct Incoming {
-    reader: RecordBatchStreamReader,
-    broken: bool,
+    stream: FFI_ArrowArrayStream,
+    schema: SchemaRef,
+    ended: bool,
 }
 
 impl Incoming {
@@ -56,11 +61,23 @@ impl Incoming {
     ///
     /// # Errors
     /// The stream is spent, or its schema cannot be read.
-    pub fn new(stream: FFI_ArrowArrayStream) -> Result<Incoming, ImportError> {
+    pub fn new(mut stream: FFI_ArrowArrayStream) -> Result<Incoming, ImportError> {
         guarded(|| {
-            let reader = RecordBatchStreamReader::try_new(stream).map_err(ImportError::new)?;
-            let broken = false;
-            Ok(Incoming { reader, broken })
+            let get_schema = stream.get_schema().filter(|_| stream.release().is_some());
+            let get_schema = get_schema.ok_or_else(|| ImportError::new("the stream is spent"))?;
+            let mut schema = FFI_ArrowSchema::empty();
+            // SAFETY: a callback of the stream it is called with, and room for its answer.
+            let code = unsafe { get_schema(&raw mut stream, &raw mut schema) };
+            if code != 0 {
+                return Err(told(&mut stream, code));
+            }
+            let schema = Arc::new(schema_from_ffi(&schema)?);
+            let ended = false;
+            Ok(Incoming {
+                stream,
+                schema,
+                ended,
+            })
         })
     }
 
@@ -81,23 +98,53 @@ impl Incoming {
 
     /// The schema of every batch.
     pub fn schema(&self) -> SchemaRef {
-        self.reader.schema()
+        self.schema.clone()
     }
+
+    fn read(&mut self) -> Result<Option<RecordBatch>, ImportError> {
+        let get_next = self.stream.get_next();
+        let get_next = get_next.ok_or_else(|| ImportError::new("the stream has no get_next"))?;
+        let mut array = FFI_ArrowArray::empty();
+        // SAFETY: a callback of the stream it is called with, and room for its answer.
+        let code = unsafe { get_next(&raw mut self.stream, &raw mut array) };
+        if code != 0 {
+            return Err(told(&mut self.stream, code));
+        }
+        if array.is_released() {
+            return Ok(None);
+        }
+        // SAFETY: the array comes from the stream of this schema.
+        unsafe { batch_of(array, &self.schema) }.map(Some)
+    }
+}
+
+/// What a producer says of its last call, which failed.
+fn told(stream: &mut FFI_ArrowArrayStream, code: i32) -> ImportError {
+    let said = stream.get_last_error().and_then(|get_last_error| {
+        // SAFETY: a callback of the stream it is called with, whose last call failed.
+        let text = unsafe { get_last_error(&raw mut *stream) };
+        // SAFETY: not null, it is text that stays until the next call.
+        (!text.is_null()).then(|| {
+            unsafe { CStr::from_ptr(text) }
+                .to_string_lossy()
+                .into_owned()
+        })
+    });
+    ImportError(match said {
+        Some(said) => format!("the producer failed with {code}: {said}"),
+        None => format!("the producer failed with {code}"),
+    })
 }
 
 impl Iterator for Incoming {
     type Item = Result<RecordBatch, ImportError>;
 
     fn next(&mut self) -> Option<Self::Item> {
-        if self.broken {
+        if self.ended {
             return None;
         }
-        let batch = guarded(|| match self.reader.next() {
-            None => Ok(None),
-            Some(batch) => batch.map_err(ImportError::new).and_then(checked).map(Some),
-        })
-        .transpose();
-        self.broken = matches!(batch, Some(Err(_)));
+        let batch = guarded(|| self.read()).transpose();
+        self.ended = !matches!(batch, Some(Ok(_)));
         batch
     }
 }
@@ -113,6 +160,17 @@ fn checked(batch: RecordBatch) -> Result<RecordBatch, ImportError> {
     Ok(batch)
 }
 
+/// The schema of a table, from that of its struct arrays.
+///
+/// # Errors
+/// It is no schema of a struct.
+pub fn schema_from_ffi(schema: &FFI_ArrowSchema) -> Result<Schema, ImportError> {
+    if schema.release().is_none() {
+        return Err(ImportError::new("the schema is spent"));
+    }
+    guarded(|| Schema::try_from(schema).map_err(ImportError::new))
+}
+
 /// A batch from one struct array of the C data interface.
 ///
 /// # Errors
@@ -121,16 +179,41 @@ fn checked(batch: RecordBatch) -> Result<RecordBatch, ImportError> {
 /// # Safety
 /// Both follow the Arrow C data interface.
 pub unsafe fn batch_from_ffi(
-    array: arrow_array::ffi::FFI_ArrowArray,
+    array: FFI_ArrowArray,
     schema: &FFI_ArrowSchema,
 ) -> Result<RecordBatch, ImportError> {
+    let schema = Arc::new(schema_from_ffi(schema)?);
+    // SAFETY: the same promise.
+    unsafe { batch_of(array, &schema) }
+}
+
+/// A batch from one struct array whose schema was read.
+///
+/// # Errors
+/// The data contradict the schema.
+///
+/// # Safety
+/// The array follows the Arrow C data interface and belongs to the schema.
+pub unsafe fn batch_of(
+    array: FFI_ArrowArray,
+    schema: &SchemaRef,
+) -> Result<RecordBatch, ImportError> {
     guarded(|| {
-        let schema = Schema::try_from(schema).map_err(ImportError::new)?;
+        if array.is_released() {
+            return Err(ImportError::new("the array is spent"));
+        }
         let data_type = DataType::Struct(schema.fields().clone());
+        extents::check(&array, &data_type)?;
         // SAFETY: the caller promises an array of the C data interface.
         let data = unsafe { arrow_array::ffi::from_ffi_and_data_type(array, data_type) }
             .map_err(ImportError::new)?;
         let rows = data.len();
+        for (child, field) in data.child_data().iter().zip(schema.fields()) {
+            if child.len() < data.offset() + rows {
+                let text = format!("column {}: fewer rows than the table", field.name());
+                return Err(ImportError(text));
+            }
+        }
         let columns = data
             .child_data()
             .iter()
@@ -140,23 +223,17 @@ pub unsafe fn batch_from_ffi(
             return Err(ImportError::new("rows that are null as a whole"));
         }
         let options = RecordBatchOptions::new().with_row_count(Some(rows));
-        RecordBatch::try_new_with_options(Arc::new(schema), columns, &options)
+        RecordBatch::try_new_with_options(schema.clone(), columns, &options)
             .map_err(ImportError::new)
             .and_then(checked)
     })
-}
-
-/// A stream over batches that are at hand, so that reading it cannot fail.
-pub fn outgoing(schema: SchemaRef, batches: Vec<RecordBatch>) -> FFI_ArrowArrayStream {
-    let reader = RecordBatchIterator::new(batches.into_iter().map(Ok), schema);
-    FFI_ArrowArrayStream::new(Box::new(reader))
 }
 
 #[cfg(test)]
 mod tests {
     #![allow(clippy::unwrap_used)]
     use super::*;
-    use arrow_array::{ArrayRef, Float64Array, StringArray, StructArray};
+    use arrow_array::{ArrayRef, Float64Array, RecordBatchIterator, StringArray, StructArray};
 
     fn batch() -> RecordBatch {
         let numbers: ArrayRef = Arc::new(Float64Array::from(vec![Some(1.0), None, Some(3.0)]));

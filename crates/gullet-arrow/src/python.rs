@@ -1,11 +1,11 @@
 //! Capsules of Python: streams and arrays of other libraries in, re-readable tables out.
 
-use crate::{ImportError, Incoming, batch_from_ffi, outgoing};
+use crate::{ImportError, Incoming, batch_from_ffi, computed, outgoing};
 use arrow_array::RecordBatch;
 use arrow_array::ffi::FFI_ArrowArray;
 use arrow_array::ffi_stream::FFI_ArrowArrayStream;
 use arrow_schema::ffi::FFI_ArrowSchema;
-use arrow_schema::{Schema, SchemaRef};
+use arrow_schema::{ArrowError, Schema, SchemaRef};
 use pyo3::prelude::*;
 use pyo3::types::{PyCapsule, PyCapsuleMethods};
 use std::ffi::CStr;
@@ -58,12 +58,28 @@ fn capsule<'a, 'py>(any: &'a Bound<'py, PyAny>) -> Result<&'a Bound<'py, PyCapsu
         .map_err(|_| ImportError::new("the producer gave no capsule").into())
 }
 
-fn stream(any: &Bound<'_, PyAny>) -> Result<(SchemaRef, Vec<RecordBatch>), Fault> {
-    let py = any.py();
+/// Begins to read a stream of any library, to be read on batch by batch; none where the object has
+/// none.
+///
+/// # Errors
+/// As [`import`].
+pub fn open_stream(any: &Bound<'_, PyAny>) -> Result<Option<Incoming>, Fault> {
+    if !any.hasattr("__arrow_c_stream__")? {
+        return Ok(None);
+    }
+    opened(&any.call_method0("__arrow_c_stream__")?).map(Some)
+}
+
+fn opened(any: &Bound<'_, PyAny>) -> Result<Incoming, Fault> {
     let pointer = capsule(any)?.pointer_checked(Some(STREAM))?;
     // SAFETY: a capsule of this name holds a stream of the C interface; the capsule is alive, and
     // Python's lock, or the capsule's one owner, keeps others from taking the stream meanwhile.
-    let mut incoming = unsafe { Incoming::from_raw(pointer.cast().as_ptr()) }?;
+    Ok(unsafe { Incoming::from_raw(pointer.cast().as_ptr()) }?)
+}
+
+fn stream(any: &Bound<'_, PyAny>) -> Result<(SchemaRef, Vec<RecordBatch>), Fault> {
+    let py = any.py();
+    let mut incoming = opened(any)?;
     let schema = incoming.schema();
     let mut batches = Vec::new();
     // A producer may wait for threads that need the interpreter.
@@ -98,12 +114,36 @@ pub fn stream_capsule<'py>(
     PyCapsule::new_with_value(py, stream, STREAM)
 }
 
+/// A capsule with a stream over batches that are made while it is read.
+///
+/// # Errors
+/// Python has no memory left.
+pub fn lazy_stream_capsule<'py, I>(
+    py: Python<'py>,
+    schema: SchemaRef,
+    batches: I,
+) -> PyResult<Bound<'py, PyCapsule>>
+where
+    I: Iterator<Item = Result<RecordBatch, ArrowError>> + Send + 'static,
+{
+    let mut batches = batches;
+    let next = move || {
+        batches.next().map(|batch| {
+            batch.map_err(|error| match error {
+                ArrowError::ComputeError(text) => text,
+                other => other.to_string(),
+            })
+        })
+    };
+    PyCapsule::new_with_value(py, computed(schema, next), STREAM)
+}
+
 /// A capsule with the schema.
 ///
 /// # Errors
 /// Metadata that the C interface cannot hold.
 pub fn schema_capsule<'py>(py: Python<'py>, schema: &Schema) -> PyResult<Bound<'py, PyCapsule>> {
-    let schema = FFI_ArrowSchema::try_from(schema)
+    let schema = crate::schema_of(schema)
         .map_err(|error| pyo3::exceptions::PyValueError::new_err(error.to_string()))?;
     PyCapsule::new_with_value(py, schema, SCHEMA)
 }

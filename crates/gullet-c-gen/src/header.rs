@@ -12,6 +12,7 @@ const INITIALISERS: &[&str] = &[
     "gullet_problem",
     "gullet_plan_summary",
     "gullet_planned_pass",
+    "gullet_study_batch",
 ];
 
 /// Longest line, where words allow it.
@@ -30,7 +31,15 @@ const FILES: &[&str] = &[
     "cut.rs",
     "generated/records.rs",
     "plan.rs",
+    "study.rs",
+    "names.rs",
+    "generated/studies.rs",
+    "arrow.rs",
 ];
+
+/// Structs of the Arrow C interfaces, which the sources name without the word `struct`.
+const ARROW: &str = include_str!("arrow.txt");
+const ARROW_STRUCTS: &[&str] = &["ArrowSchema", "ArrowArray", "ArrowArrayStream"];
 
 fn versions() -> String {
     let number = |text: &str| text.parse::<u32>().unwrap_or(0);
@@ -83,7 +92,7 @@ pub fn text(root: &Path) -> Outcome<String> {
             "/*\n{}*/\n#ifndef GULLET_H\n#define GULLET_H",
             comment(MANUAL)
         )),
-        after_includes: Some(versions()),
+        after_includes: Some(versions() + ARROW),
         // The guard of cbindgen would end before this.
         trailer: Some(initialisers() + "#endif /* GULLET_H */"),
         line_length: LINE,
@@ -100,7 +109,18 @@ pub fn text(root: &Path) -> Outcome<String> {
     let mut bytes = Vec::new();
     bindings.write(&mut bytes);
     let text = String::from_utf8(bytes).map_err(|error| error.to_string())?;
-    Ok(tidy(&text))
+    Ok(tidy(&with_struct(&text)))
+}
+
+/// The header with the word `struct` before the structs of the Arrow C interfaces.
+fn with_struct(text: &str) -> String {
+    let mut text = text.to_owned();
+    for name in ARROW_STRUCTS {
+        let plain = format!("{name} *");
+        let whole = format!("struct {plain}");
+        text = text.replace(&whole, &plain).replace(&plain, &whole);
+    }
+    text
 }
 
 /// The header without blanks at the ends of lines, with comments of one line in one line and

@@ -11,6 +11,7 @@ mod header;
 mod parts;
 mod records;
 mod status;
+mod studies;
 mod test_table;
 mod unit;
 
@@ -41,6 +42,7 @@ fn rust_files() -> Outcome<BTreeMap<String, String>> {
     files.insert("status.rs".to_owned(), status::rust()?);
     files.insert("parts.rs".to_owned(), parts::rust()?);
     files.insert("records.rs".to_owned(), records::rust()?);
+    files.insert("studies.rs".to_owned(), studies::rust()?);
     files.extend(formulas::rust()?);
     let modules: String = files
         .keys()

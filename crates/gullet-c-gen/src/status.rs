@@ -32,6 +32,11 @@ const OWN: &[(i32, &str, &str)] = &[
         "The struct_size of a struct is not set, or of a version that is not known.",
     ),
     (-106, "text_encoding", "Text is not UTF-8."),
+    (
+        -107,
+        "arrow_data",
+        "Arrow data contradict their schema, or hold text that is not UTF-8, or are spent.",
+    ),
     (-120, "panic", "A fault of the library; please report it."),
     (
         100,

@@ -58,6 +58,12 @@
  *     share an array; what is written may overlap nothing (GULLET_ERROR_OVERLAP). With count 0
  *     every pointer may be NULL. Results are the same bits as those of one call a row.
  *
+ * Studies
+ *     A study computes cuts over columns, some hundred nanoseconds a row, on several processors:
+ *     gullet_study_run over arrays of SI numbers, gullet_table_study_run and _stream over tables in
+ *     the form of Apache Arrow, through its C data interface. Rows get the bits of
+ *     gullet_cut_compute, whatever the number of threads and the rows beside them.
+ *
  * Threads
  *     Every call may be made from any thread at any time; the last error is each thread's own. A
  *     handle may be used by several threads at once; free it when none uses it. A typed call of one
@@ -89,6 +95,76 @@
 
 /** Length that stands for "up to the first NUL". */
 #define GULLET_NUL_TERMINATED ((size_t)-1)
+
+/* The open Arrow C data interface and C stream interface, laid out as their specification
+ * declares them, unless another header has done so. */
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+#ifndef ARROW_C_DATA_INTERFACE
+#define ARROW_C_DATA_INTERFACE
+
+#define ARROW_FLAG_DICTIONARY_ORDERED 1
+#define ARROW_FLAG_NULLABLE 2
+#define ARROW_FLAG_MAP_KEYS_SORTED 4
+
+struct ArrowSchema {
+    /* Array type description */
+    const char *format;
+    const char *name;
+    const char *metadata;
+    int64_t flags;
+    int64_t n_children;
+    struct ArrowSchema **children;
+    struct ArrowSchema *dictionary;
+
+    /* Release callback */
+    void (*release)(struct ArrowSchema *);
+    /* Opaque producer-specific data */
+    void *private_data;
+};
+
+struct ArrowArray {
+    /* Array data description */
+    int64_t length;
+    int64_t null_count;
+    int64_t offset;
+    int64_t n_buffers;
+    int64_t n_children;
+    const void **buffers;
+    struct ArrowArray **children;
+    struct ArrowArray *dictionary;
+
+    /* Release callback */
+    void (*release)(struct ArrowArray *);
+    /* Opaque producer-specific data */
+    void *private_data;
+};
+
+#endif /* ARROW_C_DATA_INTERFACE */
+
+#ifndef ARROW_C_STREAM_INTERFACE
+#define ARROW_C_STREAM_INTERFACE
+
+struct ArrowArrayStream {
+    /* Callbacks providing stream functionality */
+    int (*get_schema)(struct ArrowArrayStream *, struct ArrowSchema *out);
+    int (*get_next)(struct ArrowArrayStream *, struct ArrowArray *out);
+    const char *(*get_last_error)(struct ArrowArrayStream *);
+
+    /* Release callback */
+    void (*release)(struct ArrowArrayStream *);
+
+    /* Opaque producer-specific data */
+    void *private_data;
+};
+
+#endif /* ARROW_C_STREAM_INTERFACE */
+
+#ifdef __cplusplus
+} /* extern "C" */
+#endif
 
 
 /** Done. */
@@ -186,6 +262,9 @@
 
 /** Text is not UTF-8. */
 #define GULLET_ERROR_TEXT_ENCODING (-106)
+
+/** Arrow data contradict their schema, or hold text that is not UTF-8, or are spent. */
+#define GULLET_ERROR_ARROW_DATA (-107)
 
 /** A fault of the library; please report it. */
 #define GULLET_ERROR_PANIC (-120)
@@ -288,6 +367,278 @@
 /** Room for the ledger of any cut of this version. */
 #define GULLET_LIMITS_MOST 19
 
+/** Back engagement a_p, along the axis. In m. */
+#define GULLET_INPUT_AXIAL_DEPTH 1
+
+/**
+ * Working engagement a_e, across the axis; of a slot the cutter's diameter, of a face the width of the work under the cutter. In m.
+ */
+#define GULLET_INPUT_RADIAL_DEPTH 2
+
+/** Face milling: distance from the cutter's axis to the middle of the work. In m. */
+#define GULLET_INPUT_OFFSET 3
+
+/** Length of the cut along the feed. In m. */
+#define GULLET_INPUT_LENGTH 4
+
+/** Mean roughness R_a wanted. In m. -INFINITY stands for none. */
+#define GULLET_INPUT_MEAN_ROUGHNESS 5
+
+/** Spindle speed to use instead of the table's. In rev/s. -INFINITY stands for none. */
+#define GULLET_INPUT_SPINDLE_SPEED 6
+
+/** Feed per tooth to use instead of the table's. In m. -INFINITY stands for none. */
+#define GULLET_INPUT_FEED_PER_TOOTH 7
+
+/** Cutting diameter D. In m. */
+#define GULLET_INPUT_CUTTER_DIAMETER 8
+
+/** Number of teeth z. */
+#define GULLET_INPUT_CUTTER_TEETH 9
+
+/** Length of the flutes, along the axis from the tip. In m. */
+#define GULLET_INPUT_CUTTER_FLUTE_LENGTH 10
+
+/** Diameter of the shank in the holder. In m. */
+#define GULLET_INPUT_CUTTER_SHANK_DIAMETER 11
+
+/** Distance from the tip to the holder. In m. */
+#define GULLET_INPUT_CUTTER_STICK_OUT 12
+
+/** Helix angle of the flutes. In rad. */
+#define GULLET_INPUT_CUTTER_HELIX_ANGLE 13
+
+/** Highest speed marked on the cutter or its holder. In rev/s. -INFINITY stands for none. */
+#define GULLET_INPUT_CUTTER_MAXIMUM_SPEED 14
+
+/** Corner radius of a cutter with one. In m. */
+#define GULLET_INPUT_CUTTER_CORNER_RADIUS 15
+
+/** Cutting-edge angle kappa_r of a face mill. In rad. */
+#define GULLET_INPUT_CUTTER_EDGE_ANGLE 16
+
+/** Clamping force of the hold. In N. */
+#define GULLET_INPUT_CLAMPING_FORCE 17
+
+/** Static friction between jaw and work. */
+#define GULLET_INPUT_JAW_FRICTION 18
+
+/** Height of the work that the jaws cover. In m. */
+#define GULLET_INPUT_GRIP_DEPTH 19
+
+/** Height of the part along the spindle axis. In m. */
+#define GULLET_INPUT_PART_HEIGHT 20
+
+/** Work material: place in the study's list. */
+#define GULLET_CHOICE_MATERIAL 1
+
+/** Machine: place in the study's list. */
+#define GULLET_CHOICE_MACHINE 2
+
+/** Practice: place in the study's list. */
+#define GULLET_CHOICE_PRACTICE 3
+
+/** Operation: GULLET_SIDE_MILLING, GULLET_SLOTTING or GULLET_FACE_MILLING. */
+#define GULLET_CHOICE_OPERATION 4
+
+/** GULLET_ROUGHING or GULLET_FINISHING. */
+#define GULLET_CHOICE_PASS 5
+
+/** GULLET_CONVENTIONAL or GULLET_CLIMB. */
+#define GULLET_CHOICE_DIRECTION 6
+
+/** What the edges are made of: one of GULLET_CUTTER_MATERIAL_... */
+#define GULLET_CHOICE_CUTTER_MATERIAL 7
+
+/** Shape of the cutting end: one of GULLET_CUTTER_FORM_... */
+#define GULLET_CHOICE_CUTTER_FORM 8
+
+/** Whether the feed runs across the jaws: 0 or 1. */
+#define GULLET_CHOICE_FEED_ACROSS_JAWS 9
+
+/** Spindle speed that the wanted cutting speed would need. In rev/s. */
+#define GULLET_RESULT_WANTED_SPEED 1
+
+/** Spindle speed the machine really has. In rev/s. */
+#define GULLET_RESULT_SPINDLE_SPEED 2
+
+/** Cutting speed at that spindle speed. In m/s. */
+#define GULLET_RESULT_CUTTING_SPEED 3
+
+/** Largest chip wanted. In m. */
+#define GULLET_RESULT_CHIP_LOAD 4
+
+/** Feed per tooth, after thinning and limits. In m. */
+#define GULLET_RESULT_FEED_PER_TOOTH 5
+
+/** Feed per revolution. In m. */
+#define GULLET_RESULT_FEED_PER_REV 6
+
+/** Table feed. In m/s. */
+#define GULLET_RESULT_TABLE_FEED 7
+
+/**
+ * Pace of the handwheel for that table feed; none where the table is not cranked by hand. In rev/s. Good rows may lack it.
+ */
+#define GULLET_RESULT_HANDWHEEL_RATE 8
+
+/** Time to travel one inch, or 10 mm in a metric shop, at that table feed. In s. */
+#define GULLET_RESULT_TIME_PER_INCH 9
+
+/** Time to travel 10 mm at that table feed. In s. */
+#define GULLET_RESULT_TIME_PER_10_MM 10
+
+/** Diameter that cuts at this depth. In m. */
+#define GULLET_RESULT_EFFECTIVE_DIAMETER 11
+
+/** Angle of tooth immersion at entry. In rad. */
+#define GULLET_RESULT_ENTRY_ANGLE 12
+
+/** Angle of tooth immersion at exit. In rad. */
+#define GULLET_RESULT_EXIT_ANGLE 13
+
+/** Largest undeformed chip thickness. In m. */
+#define GULLET_RESULT_MAX_CHIP_THICKNESS 14
+
+/** Mean undeformed chip thickness. In m. */
+#define GULLET_RESULT_MEAN_CHIP_THICKNESS 15
+
+/** Removal rate while the cut is at full width. In m3/s. */
+#define GULLET_RESULT_REMOVAL_RATE 16
+
+/** Specific cutting force at the mean chip, default pair, sharp edge. In Pa. */
+#define GULLET_RESULT_SPECIFIC_CUTTING_FORCE 17
+
+/** Power at the cutter, default pair, sharp edge. In W. */
+#define GULLET_RESULT_CUTTING_POWER 18
+
+/** Power of the motor for that. In W. */
+#define GULLET_RESULT_MOTOR_POWER 19
+
+/** Mean torque on the spindle, default pair, sharp edge. In N.m. */
+#define GULLET_RESULT_TORQUE 20
+
+/** Mean tangential force, default pair, sharp edge. In N. */
+#define GULLET_RESULT_MEAN_TANGENTIAL_FORCE 21
+
+/**
+ * Power at the cutter by the unit-power method, where a unit power is known. In W. Good rows may lack it.
+ */
+#define GULLET_RESULT_UNIT_POWER_CUTTING_POWER 22
+
+/** Power at the cutter that limits are checked with: the highest pair, worn edge. In W. */
+#define GULLET_RESULT_LIMIT_POWER 23
+
+/** Torque that limits are checked with: the highest pair, worn edge. In N.m. */
+#define GULLET_RESULT_LIMIT_TORQUE 24
+
+/** Peak tangential force of the teeth in cut: the highest pair, worn edge. In N. */
+#define GULLET_RESULT_PEAK_TANGENTIAL_FORCE 25
+
+/** Peak force across the cutter's axis: the highest pair, worn edge. In N. */
+#define GULLET_RESULT_PEAK_FORCE 26
+
+/** Peak force along the axis: pulls the work up and the cutter out. In N. */
+#define GULLET_RESULT_AXIAL_FORCE 27
+
+/** Deflection of the cutter's tip under the peak force. In m. */
+#define GULLET_RESULT_DEFLECTION 28
+
+/** Clamping force needed along the jaws and against lift, with the safety factor. In N. */
+#define GULLET_RESULT_CLAMPING_NEEDED 29
+
+/** Clamping force the hold gives. In N. */
+#define GULLET_RESULT_CLAMPING_FORCE 30
+
+/** Power that is available at the cutter at this speed, within the practice's share. In W. */
+#define GULLET_RESULT_AVAILABLE_POWER 31
+
+/** Torque that is available at this speed, within the practice's share. In N.m. */
+#define GULLET_RESULT_AVAILABLE_TORQUE 32
+
+/**
+ * Theoretical mean roughness of the surface the pass leaves; none where no model applies. In m. Good rows may lack it.
+ */
+#define GULLET_RESULT_MEAN_ROUGHNESS 33
+
+/** Travel of the pass with approach, overtravel and clearance. In m. */
+#define GULLET_RESULT_TRAVEL 34
+
+/** Time of the pass in the cut, without return and handling. In s. */
+#define GULLET_RESULT_TIME 35
+
+/** Cutting speed at the low end of the tables. In m/s. */
+#define GULLET_RESULT_SPEED_LOW 36
+
+/** Cutting speed that the tables start with. In m/s. */
+#define GULLET_RESULT_SPEED_START 37
+
+/** Cutting speed at the high end of the tables. In m/s. */
+#define GULLET_RESULT_SPEED_HIGH 38
+
+/** Mean tangential force with the lowest pair of the material. In N. */
+#define GULLET_RESULT_FORCE_LOW 39
+
+/** Mean tangential force with the highest pair of the material. In N. */
+#define GULLET_RESULT_FORCE_HIGH 40
+
+/** Power at the cutter with the lowest pair of the material. In W. */
+#define GULLET_RESULT_POWER_LOW 41
+
+/** Power at the cutter with the highest pair of the material. In W. */
+#define GULLET_RESULT_POWER_HIGH 42
+
+/** Time of the pass with speed and feed at the high ends of the tables. In s. */
+#define GULLET_RESULT_TIME_LOW 43
+
+/** Time of the pass with speed and feed at the tables' starting values. In s. */
+#define GULLET_RESULT_TIME_START 44
+
+/** Time of the pass with speed and feed at the low ends of the tables. In s. */
+#define GULLET_RESULT_TIME_HIGH 45
+
+/** Share of its bound that the binding limit uses. */
+#define GULLET_RESULT_BINDING_SHARE 46
+
+/** What edges are made of: HSS. */
+#define GULLET_CUTTER_MATERIAL_HSS 0
+
+/** What edges are made of: HSS-Co. */
+#define GULLET_CUTTER_MATERIAL_HSS_CO 1
+
+/** What edges are made of: cast cobalt alloy. */
+#define GULLET_CUTTER_MATERIAL_CAST_COBALT_ALLOY 2
+
+/** What edges are made of: uncoated carbide. */
+#define GULLET_CUTTER_MATERIAL_UNCOATED_CARBIDE 3
+
+/** What edges are made of: coated carbide. */
+#define GULLET_CUTTER_MATERIAL_COATED_CARBIDE 4
+
+/** What edges are made of: cermet. */
+#define GULLET_CUTTER_MATERIAL_CERMET 5
+
+/** What edges are made of: ceramic. */
+#define GULLET_CUTTER_MATERIAL_CERAMIC 6
+
+/** What edges are made of: CBN. */
+#define GULLET_CUTTER_MATERIAL_CBN 7
+
+/** What edges are made of: PCD. */
+#define GULLET_CUTTER_MATERIAL_PCD 8
+
+/** Shape of the cutting end: square. */
+#define GULLET_CUTTER_FORM_SQUARE 0
+
+/** Shape of the cutting end: corner-radius. */
+#define GULLET_CUTTER_FORM_CORNER_RADIUS 1
+
+/** Shape of the cutting end: ball-nose. */
+#define GULLET_CUTTER_FORM_BALL_NOSE 2
+
+/** Shape of the cutting end: face-mill. */
+#define GULLET_CUTTER_FORM_FACE_MILL 3
+
 /** A blank. Read-only after it is made: any number of threads may use it at once. */
 typedef struct gullet_blank gullet_blank;
 
@@ -329,6 +680,18 @@ typedef struct gullet_practice gullet_practice;
  * number of threads may use it at once.
  */
 typedef struct gullet_setup gullet_setup;
+
+/**
+ * What cuts over columns are computed with: lists that rows choose from, and what no column gives.
+ * Any number of threads may use it at once.
+ */
+typedef struct gullet_study gullet_study;
+
+/**
+ * A study made ready for tables of one schema. Any number of threads may use it at once. It needs a
+ * library with Arrow in it, as it is built by default.
+ */
+typedef struct gullet_table_study gullet_table_study;
 
 /**
  * What came of a call: 0 done; below 0 an error, and nothing is written; above 0 done, with
@@ -621,6 +984,84 @@ typedef struct gullet_planned_pass {
   /** Time to set, measure and clear chips. */
   double handling_s;
 } gullet_planned_pass;
+
+/** Numbers of an input: one a row, or the same one in all rows. */
+typedef struct gullet_input {
+  /** Which input: one of GULLET_INPUT_... */
+  int32_t input;
+  /** Zero. */
+  int32_t reserved;
+  /** A number a row, in the unit of gullet_input_unit; NULL for `value_si` in every row. */
+  const double *values_si;
+  /** The number of every row, where `values_si` is NULL. */
+  double value_si;
+} gullet_input;
+
+/**
+ * What rows choose: one place a row, or the same one in all rows. A row that chooses what is not
+ * there gets GULLET_ERROR_UNKNOWN_NAME.
+ */
+typedef struct gullet_choice {
+  /** Which choice: one of GULLET_CHOICE_... */
+  int32_t choice;
+  /** The place in every row, where `places` is NULL. */
+  uint32_t place;
+  /**
+   * A place a row: of materials, machines and practices in the lists of the study, else what the
+   * constant of the choice says, and UINT32_MAX for what the study has; NULL for `place` in every
+   * row.
+   */
+  const uint32_t *places;
+} gullet_choice;
+
+/** A result that is wanted. */
+typedef struct gullet_result {
+  /** Which result: one of GULLET_RESULT_... */
+  int32_t result;
+  /** Zero. */
+  int32_t reserved;
+  /**
+   * Room for a number a row, in the unit of gullet_result_unit. A row that is refused, or that
+   * does not have the value, keeps what stood there.
+   */
+  double *values_si_out;
+} gullet_result;
+
+/** Rows of a study, and where their results go. */
+typedef struct gullet_study_batch {
+  /** sizeof(gullet_study_batch); set by gullet_study_batch_init(). */
+  uint32_t struct_size;
+  /**
+   * Most threads that work, the caller's included; 0 for one a processor. No bit of the results
+   * depends on it.
+   */
+  uint32_t threads;
+  /** Number of rows. */
+  size_t count;
+  /** The numbers, each input at most once. */
+  const struct gullet_input *inputs;
+  /** How many inputs there are. */
+  size_t input_count;
+  /** The choices, each at most once. */
+  const struct gullet_choice *choices;
+  /** How many choices there are. */
+  size_t choice_count;
+  /** The results that are wanted. */
+  const struct gullet_result *results;
+  /** How many results there are. */
+  size_t result_count;
+  /** A status a row: 0, or the error that the row has no results for. */
+  gullet_status *status_out;
+  /**
+   * A limit a row, or NULL: the one nearest to its bound, or that made the row an error; one of
+   * GULLET_LIMIT_..., 0 for none.
+   */
+  uint8_t *binding_limit_out;
+  /** A limit a row, or NULL: the one that holds the feed below the wanted one; 0 for none. */
+  uint8_t *held_by_limit_out;
+  /** Doubts of a row, or NULL: 1 << GULLET_WARNING_... for each. */
+  uint8_t *warning_bits_out;
+} gullet_study_batch;
 
 #ifdef __cplusplus
 extern "C" {
@@ -1026,6 +1467,156 @@ gullet_status gullet_card_json(const struct gullet_plan *plan,
                                char *buffer,
                                size_t capacity,
                                size_t *needed_out);
+
+/**
+ * A study over lists of which a row chooses by the place, from 0; a row that does not choose gets
+ * the first entry. `pass` and the parts stand for what is not among the inputs; of the blank come
+ * height, and length and width as in gullet_cut_compute; pass->lowering and pass->with_reliefs are
+ * zero. `library` NULL stands for the built-in tables. The parts are copied: their handles may be
+ * freed. Free it with gullet_study_free.
+ */
+gullet_status gullet_study_new(const struct gullet_library *library,
+                               const struct gullet_material *const *materials,
+                               size_t material_count,
+                               const struct gullet_machine *const *machines,
+                               size_t machine_count,
+                               const struct gullet_practice *const *practices,
+                               size_t practice_count,
+                               const struct gullet_blank *blank,
+                               const struct gullet_cutter *cutter,
+                               const struct gullet_hold *hold,
+                               const struct gullet_pass *pass,
+                               struct gullet_study **study_out);
+
+/**
+ * A study with everything as a job has it: a roughing pass whose depth, which the plan of passes
+ * would choose, is among the inputs. Lists have one entry. The job is copied. Free it with
+ * gullet_study_free.
+ */
+gullet_status gullet_study_of_job(const struct gullet_job *job, struct gullet_study **study_out);
+
+/** Frees a study; NULL is left alone. */
+void gullet_study_free(struct gullet_study *study);
+
+/**
+ * Computes every row of a batch; each gets the bits that gullet_cut_compute gives. A row that is
+ * refused gets the status of its error, the others 0; the call then returns
+ * GULLET_WARNING_ROWS_REFUSED. What is written may overlap nothing (GULLET_ERROR_OVERLAP). Nothing
+ * is written where the call fails. With count 0 every array of rows may be NULL.
+ */
+gullet_status gullet_study_run(const struct gullet_study *study,
+                               const struct gullet_study_batch *batch);
+
+/**
+ * Name of an input, such as "axial_depth", as columns of tables have it before their unit; empty
+ * for a number that is none. Numbers run from 1 without a gap. Static.
+ */
+const char *gullet_input_name(int32_t number);
+
+/** SI unit of an input as text; empty for a pure number. Static. */
+const char *gullet_input_unit(int32_t number);
+
+/**
+ * Name of a choice, such as "material"; empty for a number that is none. Numbers run from 1
+ * without a gap. Static.
+ */
+const char *gullet_choice_name(int32_t number);
+
+/**
+ * Name of a place that a choice picks, from 0, such as "slotting"; empty behind the last one, and
+ * for materials, machines and practices, whose lists are a study's own. Static.
+ */
+const char *gullet_choice_place_name(int32_t number, uint32_t place);
+
+/**
+ * Name of a result, such as "spindle_speed"; empty for a number that is none. Numbers run from 1
+ * without a gap. Static.
+ */
+const char *gullet_result_name(int32_t number);
+
+/** SI unit of a result as text; empty for a pure number. Static. */
+const char *gullet_result_unit(int32_t number);
+
+/** The number of an input by its name. */
+gullet_status gullet_input_number(const char *input_name, int32_t *number_out);
+
+/** The number of a choice by its name. */
+gullet_status gullet_choice_number(const char *choice_name, int32_t *number_out);
+
+/** The number of a result by its name. */
+gullet_status gullet_result_number(const char *result_name, int32_t *number_out);
+
+/**
+ * Prepares a study for tables of the columns of `schema`, which stays the caller's.
+ *
+ * A column is named as an input with its unit behind (axial_depth_mm, cutter_diameter_in,
+ * spindle_speed_rpm, cutter_teeth), or as a choice (material, machine, practice, operation, pass,
+ * direction, cutter_material, cutter_form as text, dictionary-encoded or not; feed_across_jaws as
+ * booleans or text). Numbers are float64, float32 or integers; a float32 is widened as it is.
+ * cost_per_hour adds a column with the cost. Other columns are passed through; a name that is
+ * nearly that of an input is refused. `constants` gives what no column does: "material=6061;
+ * axial_depth=6 mm". `options`: "units=metric" or inch; "columns=usual", all, or names with commas;
+ * "text_numbers=refused", kept or replaced; "pass_through=" names with commas. Either may be NULL.
+ * What neither gives is as in `job`; without a job some inputs have the defaults of job files, see
+ * gullet_table_study_assumptions. `library` NULL stands for the tables of the job, or the built-in
+ * ones. Every problem of the columns, constants and options is told at once. Free it with
+ * gullet_table_study_free.
+ */
+gullet_status gullet_table_study_new(const struct gullet_library *library,
+                                     const struct gullet_job *job,
+                                     const struct ArrowSchema *schema,
+                                     const char *constants,
+                                     size_t constants_length,
+                                     const char *options,
+                                     size_t options_length,
+                                     struct gullet_table_study **study_out);
+
+/** Frees a study of tables; NULL is left alone. Streams made with it keep what they need. */
+void gullet_table_study_free(struct gullet_table_study *study);
+
+/**
+ * What was assumed where no column, constant or job gives it, a line each. See "Text out" for the
+ * buffer.
+ */
+gullet_status gullet_table_study_assumptions(const struct gullet_table_study *study,
+                                             char *buffer,
+                                             size_t capacity,
+                                             size_t *needed_out);
+
+/**
+ * The schema of the results: the columns of the rows, then the results with their units in name and
+ * metadata, then status, binding_limit, held_by and warnings as dictionaries of text. The caller
+ * calls its release.
+ */
+gullet_status gullet_table_study_schema(const struct gullet_table_study *study,
+                                        struct ArrowSchema *schema_out);
+
+/**
+ * Computes the rows of one struct array. The array is taken over once every pointer is found good:
+ * its release is then NULL, and called by the library, where the call fails too. Columns that are
+ * passed through are not copied, so the rows are released with the results. A null in an input that
+ * the row needs gives the row the status "missing"; in another one it means none. Rows that are
+ * refused have their status and nulls for results; the call then returns
+ * GULLET_WARNING_ROWS_REFUSED. Text that is not UTF-8 and whatever else contradicts the schema is
+ * refused with GULLET_ERROR_ARROW_DATA. `threads` as in gullet_study_batch. The caller calls the
+ * release of the results.
+ */
+gullet_status gullet_table_study_run(const struct gullet_table_study *study,
+                                     struct ArrowArray *rows,
+                                     uint32_t threads,
+                                     struct ArrowArray *results_out);
+
+/**
+ * Computes the batches of a stream as they are asked for: a stream again, of the schema of
+ * gullet_table_study_schema. `rows` is taken over once every pointer is found good: its release is
+ * then NULL, and called by the library, where the call fails too. One batch is at hand at a time. A
+ * batch that contradicts the schema ends the results with an error, which get_last_error tells. The
+ * caller calls the release of the results; the study may be freed before.
+ */
+gullet_status gullet_table_study_stream(const struct gullet_table_study *study,
+                                        struct ArrowArrayStream *rows,
+                                        uint32_t threads,
+                                        struct ArrowArrayStream *results_out);
 
 /**
  * Spindle speed that gives a cutting speed at a diameter.
@@ -5082,6 +5673,14 @@ static inline gullet_plan_summary gullet_plan_summary_init(void)
 static inline gullet_planned_pass gullet_planned_pass_init(void)
 {
     gullet_planned_pass value;
+    memset(&value, 0, sizeof value);
+    value.struct_size = (uint32_t)sizeof value;
+    return value;
+}
+
+static inline gullet_study_batch gullet_study_batch_init(void)
+{
+    gullet_study_batch value;
     memset(&value, 0, sizeof value);
     value.struct_size = (uint32_t)sizeof value;
     return value;

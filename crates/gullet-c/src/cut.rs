@@ -10,7 +10,7 @@ use crate::quantity::{choose, system};
 use crate::report::doubtful;
 use crate::structs::{Room, Sized32, room, take};
 use core::ffi::c_char;
-use gullet::model::{Direction, PassKind};
+use gullet::model::{Blank, Direction, PassKind};
 use gullet::operation::{Cut, CutNumbers, LimitNumbers, Lowering, Operation, Pass, Relief, Side};
 use gullet::plan::cut_json;
 use gullet::quantity::{Kind, si, units};
@@ -152,15 +152,20 @@ impl gullet_limit {
 }
 
 impl gullet_pass {
-    fn core(&self, setup: &Prepared) -> Result<(Pass, Lowering), Failure> {
+    /// The pass that zeros are filled in for, of a cutter of this diameter over this blank.
+    pub(crate) fn core(
+        &self,
+        cutter_diameter_m: f64,
+        blank: &Blank,
+    ) -> Result<(Pass, Lowering), Failure> {
         let operation = choose("pass.operation", self.operation, Operation::ALL)?;
         let kinds = [PassKind::Roughing, PassKind::Finishing];
         let directions = [Direction::Conventional, Direction::Climb];
         let lowerings = [Lowering::Allowed, Lowering::NotForLoads];
         let unless_zero = |value: f64| (value != 0.0).then_some(value);
         let radial = unless_zero(self.radial_depth_m).unwrap_or(match operation {
-            Operation::Slotting => setup.cutter_diameter_m,
-            Operation::FaceMilling => setup.blank.width.value,
+            Operation::Slotting => cutter_diameter_m,
+            Operation::FaceMilling => blank.width.value,
             Operation::SideMilling => 0.0,
         });
         let pass = Pass {
@@ -169,13 +174,19 @@ impl gullet_pass {
             axial_depth: si(self.axial_depth_m),
             radial_depth: si(radial),
             offset: si(self.offset_m),
-            length: unless_zero(self.length_m).map_or(setup.blank.length, si),
+            length: unless_zero(self.length_m).map_or(blank.length, si),
             direction: choose("pass.direction", self.direction, &directions)?,
             mean_roughness: unless_zero(self.mean_roughness_m).map(si),
             spindle_speed: unless_zero(self.spindle_speed_rev_per_s).map(si),
             feed_per_tooth: unless_zero(self.feed_per_tooth_m).map(si),
         };
         Ok((pass, choose("pass.lowering", self.lowering, &lowerings)?))
+    }
+}
+
+impl Prepared {
+    fn pass(&self, pass: &gullet_pass) -> Result<(Pass, Lowering), Failure> {
+        pass.core(self.cutter_diameter_m, &self.blank)
     }
 }
 
@@ -197,7 +208,7 @@ impl Computed {
 /// The one place where a cut is computed.
 fn compute(setup: &Prepared, pass: &gullet_pass) -> Result<Computed, Failure> {
     let with_reliefs = choose("pass.with_reliefs", pass.with_reliefs, &[false, true])?;
-    let (pass, lowering) = pass.core(setup)?;
+    let (pass, lowering) = setup.pass(pass)?;
     if with_reliefs {
         return Ok(Computed::of(&setup.milling.cut(&pass, lowering)?));
     }
@@ -302,7 +313,7 @@ pub unsafe extern "C" fn gullet_cut_json(
     guard(|| {
         // SAFETY: the caller's promise in the header.
         let (setup, pass) = unsafe { (held(setup, "setup")?, take(pass, "pass")?) };
-        let (pass, lowering) = pass.core(setup)?;
+        let (pass, lowering) = setup.pass(&pass)?;
         let cut = setup.milling.cut(&pass, lowering)?;
         let text = cut_json(&cut, system(units)?).to_string();
         // SAFETY: the caller's promise in the header.

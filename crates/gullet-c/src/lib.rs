@@ -12,6 +12,8 @@ compile_error!(
     "built with panic=abort, a panic would end the program that calls: build with panic=unwind"
 );
 
+#[cfg(feature = "arrow")]
+mod arrow;
 pub mod cut;
 mod failure;
 mod formula;
@@ -22,10 +24,12 @@ mod guard;
 mod host;
 mod memory;
 mod model;
+mod names;
 mod plan;
 pub mod quantity;
 mod report;
 mod structs;
+mod study;
 mod version;
 
 // For the library that panics on demand.

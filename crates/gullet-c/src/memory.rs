@@ -51,11 +51,11 @@ pub(crate) unsafe fn read<'a, T>(pointer: *const T, name: &str) -> Checked<&'a T
     Ok(unsafe { &*pointer })
 }
 
-/// Where a plain value goes.
+/// Where a value goes.
 ///
 /// # Safety
 /// Not NULL and aligned, it points to room for a `T`.
-pub(crate) unsafe fn out<T: Copy>(pointer: *mut T, name: &str) -> Checked<Out<T>> {
+pub(crate) unsafe fn out<T>(pointer: *mut T, name: &str) -> Checked<Out<T>> {
     aligned(pointer, name)?;
     Ok(Out(pointer))
 }

@@ -51,6 +51,32 @@ impl Tables {
     }
 }
 
+/// What borrows from tables, with the tables that it borrows from.
+pub(crate) struct Over<T> {
+    // Dropped in this order.
+    value: T,
+    _tables: Tables,
+}
+
+impl<T> Over<T> {
+    pub(crate) fn new(
+        tables: Tables,
+        make: impl FnOnce(&'static Library) -> Result<T, Failure>,
+    ) -> Result<Over<T>, Failure> {
+        // SAFETY: tables stay where they are and are never changed; these are kept until after the
+        // value is dropped, and nothing takes what it borrows out of it.
+        let library: &'static Library = unsafe { &*core::ptr::from_ref(tables.get()) };
+        Ok(Over {
+            value: make(library)?,
+            _tables: tables,
+        })
+    }
+
+    pub(crate) fn get(&self) -> &T {
+        &self.value
+    }
+}
+
 /// A shop's own table, as text.
 #[repr(C)]
 #[derive(Clone, Copy)]
@@ -204,6 +230,8 @@ macro_rules! part {
         }
     };
 }
+
+pub(crate) use part;
 
 /// Puts the parts of a set-up together; `library` NULL stands for the built-in tables. The parts are
 /// copied: their handles may be freed. Errors of its cuts are told in `units`:

@@ -26,8 +26,8 @@ impl Opaque for gullet_job {
 
 /// What a job holds.
 pub(crate) struct ReadJob {
-    job: Job,
-    tables: Tables,
+    pub(crate) job: Job,
+    pub(crate) tables: Tables,
 }
 
 /// The pass plan of a job and its card. Read-only after it is made: any number of threads may use

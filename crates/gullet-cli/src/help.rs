@@ -25,7 +25,8 @@ Plans the job and writes its set-up card: what to set, how deep each pass, which
         "study",
         "cuts over the rows of a table, CSV or Parquet",
         "gullet study IN OUT [--job FILE] [--set NAME=VALUE]... [--columns usual|all|NAME,...] [--units inch|metric]
-             [--overlay FILE]... [--pass-through NAME]... [--threads N] [--summary] [--json]
+             [--overlay FILE]... [--pass-through NAME]... [--threads N]
+             [--spread NAME=SPREAD]... [--draws N] [--seed N] [--quantiles LIST] [--summary] [--json]
 
 Computes a cut for every row of IN and writes the rows with their results to OUT.
 
@@ -39,6 +40,11 @@ Computes a cut for every row of IN and writes the rows with their results to OUT
   --overlay FILE     a shop's own table (CSV) laid over the built-in ones; may be repeated
   --pass-through NAME  leave a column alone though its name looks like that of an input
   --threads N        threads that compute; every processor without it
+  --spread NAME=SPREAD  a factor on cutting_force, wear_factor, feed, speed or an input that is drawn:
+                     0.9..1.1 even between two ends, 0.9..1..1.2 likeliest at the middle one,
+                     sigma 0.1 log-normal; quantiles of every result stand behind it, time_p95_s
+  --draws N          draws of a row, 1000 without it; --seed N  another sequence of draws
+  --quantiles LIST   0.05,0.5,0.95 without it
   --summary          print totals: rows by error and by limit, cutting time, energy, cost
   --json             print the totals as JSON
 

@@ -7,7 +7,7 @@ use gullet::error::{Code, Problem, unknown_name};
 use gullet::model::{Direction, Machine, PassKind, Practice};
 use gullet::operation::Operation;
 use gullet::study::{Base, Choice, FORMS};
-use gullet::table::{Library, ToolMaterial};
+use gullet::table::{LibraryRef, ToolMaterial};
 use std::collections::HashMap;
 use std::sync::{Mutex, PoisonError};
 
@@ -203,7 +203,7 @@ pub(crate) fn known(choice: Choice) -> String {
 
 /// The lists that names pick from.
 pub(crate) struct Lists<'a> {
-    library: &'a Library,
+    library: LibraryRef<'a>,
     /// How many materials, machines and practices stand before those of the library.
     own: [usize; 3],
     /// Names of the base's own materials, machines and practices.
@@ -212,7 +212,7 @@ pub(crate) struct Lists<'a> {
 
 impl<'a> Lists<'a> {
     /// Of a base before the library's entries were added to it.
-    pub(crate) fn new(base: &Base, library: &'a Library) -> Lists<'a> {
+    pub(crate) fn new(base: &Base, library: LibraryRef<'a>) -> Lists<'a> {
         let pair = |id: &str, name: &str| [id.to_owned(), name.to_owned()];
         Lists {
             library,

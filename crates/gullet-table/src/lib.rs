@@ -36,21 +36,28 @@
 //! `binding_limit` names the limit nearest to its bound, or the one that made the row an error;
 //! `held_by` the limit that holds the feed below the wanted one; `warnings` the doubts, joined by
 //! `;`. Each field of a result carries its unit, kind and meaning as metadata.
+//!
+//! With [`StudyOptions::uncertainty`] every result that is written is followed by its quantiles over
+//! the draws, `time_p5_s` for that of 5 %, and `draws_left_out` counts the draws of a row that left
+//! what can be computed.
 #![forbid(unsafe_code)]
 
 mod base;
 mod choice;
+mod found;
 mod names;
 mod numbers;
 mod options;
 mod output;
 mod plan;
 mod run;
+mod start;
 mod summary;
 
-pub use names::{Role, role};
+pub use names::{COST_PER_HOUR, Role, role};
 pub use options::{Columns, StudyOptions, TextNumbers};
-pub use output::{HELD_BY, LIMIT, STATUS, WARNINGS};
+pub use output::{HELD_BY, LEFT_OUT, LIMIT, STATUS, WARNINGS};
 pub use plan::StudyPlan;
 pub use run::{Answer, RowProblem};
+pub use start::Start;
 pub use summary::Summary;

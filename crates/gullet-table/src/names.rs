@@ -5,7 +5,7 @@ use gullet::quantity::{Kind, Unit, UnitSystem, column_unit, units};
 use gullet::study::{Choice, Input};
 
 /// Name of the column with what machine and operator cost.
-pub(crate) const COST_PER_HOUR: &str = "cost_per_hour";
+pub const COST_PER_HOUR: &str = "cost_per_hour";
 
 /// What a column is for.
 #[derive(Debug, Clone, PartialEq)]

@@ -119,6 +119,28 @@ pub(crate) fn number_field(field: &ResultField, unit: &Unit) -> Field {
     Field::new(with_unit(field.name, unit), DataType::Float64, true).with_metadata(metadata)
 }
 
+/// Name of the column with the number of draws that are not among the quantiles.
+pub const LEFT_OUT: &str = "draws_left_out";
+
+/// A field of a quantile of a result over the draws.
+pub(crate) fn quantile_field(field: &ResultField, unit: &Unit, share: f64) -> Field {
+    let percent = format!("{}", (share * 1e6).round() / 1e4).replace('.', "_");
+    let name = format!("{}_p{percent}", field.name);
+    let plain = number_field(field, unit);
+    let mut metadata = plain.metadata().clone();
+    metadata.insert("quantile".to_owned(), share.to_string());
+    plain
+        .with_name(with_unit(&name, unit))
+        .with_metadata(metadata)
+}
+
+pub(crate) fn left_out_field() -> Field {
+    described(
+        Field::new(LEFT_OUT, DataType::UInt32, true),
+        "Draws that left what can be computed and are not among the quantiles.",
+    )
+}
+
 pub(crate) fn cost_field() -> Field {
     described(
         Field::new(COST, DataType::Float64, true),
@@ -131,8 +153,11 @@ fn described(field: Field, meaning: &str) -> Field {
 }
 
 /// The fields with names from short lists.
-pub(crate) fn name_fields() -> Vec<Field> {
-    let text = DataType::Dictionary(Box::new(DataType::Int32), Box::new(DataType::Utf8));
+pub(crate) fn name_fields(dictionaries: bool) -> Vec<Field> {
+    let text = match dictionaries {
+        true => DataType::Dictionary(Box::new(DataType::Int32), Box::new(DataType::Utf8)),
+        false => DataType::Utf8,
+    };
     [
         (STATUS, false, "ok, or the code of the row's error."),
         (
@@ -161,62 +186,103 @@ pub(crate) fn numbers(values: Vec<f64>) -> ArrayRef {
     Arc::new(Float64Array::new(values.into(), valid))
 }
 
-/// The lists that names are taken from, made once.
+/// The lists that names are taken from, made once. No list holds a name twice: data frames turn
+/// them into categories.
 pub(crate) struct NameLists {
-    codes: ArrayRef,
-    limits: ArrayRef,
-    warnings: ArrayRef,
+    dictionaries: bool,
+    codes: Arc<StringArray>,
+    limits: Names,
+    warnings: Names,
+}
+
+/// Names by numbers of one byte, of which 0 is none.
+struct Names {
+    values: Arc<StringArray>,
+    /// Place of each number's name.
+    places: [Option<i32>; 256],
+}
+
+impl Names {
+    fn new(named: impl Iterator<Item = (u8, String)>) -> Names {
+        let mut names = Vec::new();
+        let mut places = [None; 256];
+        for (number, name) in named {
+            if let Some(place) = places.get_mut(usize::from(number)) {
+                *place = i32::try_from(names.len()).ok();
+                names.push(name);
+            }
+        }
+        Names {
+            values: Arc::new(StringArray::from(names)),
+            places,
+        }
+    }
+
+    fn keys(&self, numbers: &[u8]) -> Int32Array {
+        let place = |number: &u8| self.places.get(usize::from(*number)).copied().flatten();
+        numbers.iter().map(place).collect()
+    }
 }
 
 impl NameLists {
-    pub(crate) fn new() -> NameLists {
+    pub(crate) fn new(dictionaries: bool) -> NameLists {
         let codes = core::iter::once("ok").chain(Code::ALL.iter().map(|code| code.name()));
-        // By number, as rows carry it; 0 is never taken.
-        let last = LimitName::ALL
+        let limits = LimitName::ALL
             .iter()
-            .map(|limit| *limit as u8)
-            .max()
-            .unwrap_or(0);
-        let limits =
-            (0..=last).map(|number| LimitName::from_number(number).map_or("", LimitName::name));
-        let warnings = (0..=u8::MAX).map(|bits| {
+            .map(|limit| (*limit as u8, limit.name().to_owned()));
+        let warnings = (1..=u8::MAX).filter_map(|bits| {
             let set = WarningCodes::from_bits(bits);
-            let held = WarningCode::ALL.iter().filter(|code| set.contains(**code));
-            held.map(|code| code.name()).collect::<Vec<_>>().join(";")
+            let held = || {
+                WarningCode::ALL
+                    .iter()
+                    .copied()
+                    .filter(|code| set.contains(*code))
+            };
+            let names: Vec<&str> = held().map(WarningCode::name).collect();
+            // Bits that no code has make no set.
+            (WarningCodes::of(held()) == set).then(|| (bits, names.join(";")))
         });
         NameLists {
+            dictionaries,
             codes: Arc::new(StringArray::from_iter_values(codes)),
-            limits: Arc::new(StringArray::from_iter_values(limits)),
-            warnings: Arc::new(StringArray::from_iter_values(warnings)),
+            limits: Names::new(limits),
+            warnings: Names::new(warnings),
         }
     }
 
     pub(crate) fn statuses(&self, statuses: &[i32]) -> ArrayRef {
         let keys = statuses.iter().map(|status| {
+            if *status == 0 {
+                return 0;
+            }
             let place = Code::ALL.iter().position(|code| code.number() == *status);
             place.map_or(0, |place| place as i32 + 1)
         });
-        dictionary(Int32Array::from_iter_values(keys), &self.codes)
+        self.column(Int32Array::from_iter_values(keys), &self.codes)
     }
 
     pub(crate) fn limits(&self, numbers: &[u8]) -> ArrayRef {
-        dictionary(keys(numbers), &self.limits)
+        self.column(self.limits.keys(numbers), &self.limits.values)
     }
 
     pub(crate) fn warnings(&self, bits: &[u8]) -> ArrayRef {
-        dictionary(keys(bits), &self.warnings)
+        self.column(self.warnings.keys(bits), &self.warnings.values)
+    }
+
+    fn column(&self, keys: Int32Array, values: &Arc<StringArray>) -> ArrayRef {
+        if self.dictionaries {
+            return dictionary(keys, values);
+        }
+        let text = |key: i32| values.value(key as usize);
+        Arc::new(
+            keys.iter()
+                .map(|key| key.map(text))
+                .collect::<StringArray>(),
+        )
     }
 }
 
-/// 0 is none.
-fn keys(numbers: &[u8]) -> Int32Array {
-    numbers
-        .iter()
-        .map(|number| (*number != 0).then_some(i32::from(*number)))
-        .collect()
-}
-
-fn dictionary(keys: Int32Array, values: &ArrayRef) -> ArrayRef {
+fn dictionary(keys: Int32Array, values: &Arc<StringArray>) -> ArrayRef {
     match DictionaryArray::<Int32Type>::try_new(keys.clone(), values.clone()) {
         Ok(array) => Arc::new(array),
         // Every key above is a place in its list.
@@ -224,5 +290,26 @@ fn dictionary(keys: Int32Array, values: &ArrayRef) -> ArrayRef {
             &DataType::Dictionary(Box::new(DataType::Int32), Box::new(DataType::Utf8)),
             keys.len(),
         ),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use arrow_array::Array;
+    use std::collections::BTreeSet;
+
+    #[test]
+    fn no_list_holds_a_name_twice() {
+        let lists = NameLists::new(true);
+        for (list, least) in [
+            (&lists.codes, 19),
+            (&lists.limits.values, 19),
+            (&lists.warnings.values, 63),
+        ] {
+            let different: BTreeSet<Option<&str>> = list.iter().collect();
+            assert_eq!(different.len(), list.len());
+            assert!(list.len() >= least && !different.contains(&Some("")));
+        }
     }
 }

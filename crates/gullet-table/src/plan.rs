@@ -1,17 +1,17 @@
 //! The plan of a study: what every column is for, and all problems at once.
 
-use crate::base::{self, CORNER_RADIUS, Defaults, FACE_MILL, lacks, needs, place_of, with_library};
+use crate::base::{self, CORNER_RADIUS, Defaults, FACE_MILL, place_of, with_library};
 use crate::choice::{self, Lists, Reader};
-use crate::names::{COST_PER_HOUR, Role, role, usual_names};
-use crate::numbers;
+use crate::found::Found;
 use crate::options::{StudyOptions, TextNumbers};
 use crate::output::{self, NameLists};
+use crate::start::Start;
 use arrow_schema::{DataType, Field, Schema, SchemaRef};
-use gullet::error::{Code, Error, Problem, Result, unknown_name};
+use gullet::error::{Error, Result};
 use gullet::operation::Operation;
-use gullet::quantity::{ColumnConverter, Kind, parse, parse_number, unit};
-use gullet::study::{Base, Choice, Input, MillingStudy, ResultField};
-use gullet::table::Library;
+use gullet::quantity::ColumnConverter;
+use gullet::study::{Base, Choice, Input, MillingStudy, ResultField, Uncertainty};
+use gullet::table::LibraryRef;
 use std::sync::Arc;
 
 /// Where the numbers of an input come from.
@@ -45,7 +45,7 @@ pub(crate) enum CostSource {
 /// use arrow_array::{Float64Array, RecordBatch, StringArray};
 /// use arrow_schema::{DataType, Field, Schema};
 /// use gullet::study::Execution;
-/// use gullet::table::Library;
+/// use gullet::table::LibraryRef;
 /// use gullet_table::{StudyOptions, StudyPlan};
 /// use std::sync::Arc;
 ///
@@ -82,28 +82,15 @@ pub struct StudyPlan<'a> {
     pub(crate) wanted: Vec<usize>,
     /// From SI to the units of the results that are written.
     pub(crate) written: Vec<ColumnConverter>,
+    pub(crate) uncertainty: Option<Uncertainty>,
     pub(crate) names: NameLists,
-    pub(crate) input: Schema,
+    pub(crate) input: SchemaRef,
     pub(crate) output: SchemaRef,
     pub(crate) replaced: Vec<usize>,
     pub(crate) base_form: usize,
     pub(crate) base_operation: usize,
     assumptions: Vec<String>,
     passed_through: Vec<String>,
-}
-
-/// What was found of the columns and constants.
-#[derive(Default)]
-struct Found {
-    numbers: Vec<(Input, NumberSource)>,
-    choices: Vec<(Choice, ChoiceSource)>,
-    cost: Option<CostSource>,
-    /// Names that gave each input, for duplicates.
-    given: Vec<(&'static str, String)>,
-    /// Inputs that a refused column means: they are not told as missing too.
-    meant: Vec<&'static str>,
-    passed_through: Vec<String>,
-    problems: Vec<Problem>,
 }
 
 impl<'a> StudyPlan<'a> {
@@ -117,22 +104,38 @@ impl<'a> StudyPlan<'a> {
         schema: &Schema,
         constants: &[(String, String)],
         base: Option<Base>,
-        library: &'a Library,
+        library: impl Into<LibraryRef<'a>>,
         options: &StudyOptions,
     ) -> Result<StudyPlan<'a>> {
+        let start = Start {
+            base,
+            ..Start::default()
+        };
+        StudyPlan::starting_from(schema, constants, start, library, options)
+    }
+
+    /// As [`StudyPlan::new`], with parts of a job laid over its base, or given without one.
+    ///
+    /// # Errors
+    /// As [`StudyPlan::new`].
+    pub fn starting_from(
+        schema: &Schema,
+        constants: &[(String, String)],
+        start: Start,
+        library: impl Into<LibraryRef<'a>>,
+        options: &StudyOptions,
+    ) -> Result<StudyPlan<'a>> {
+        let library = library.into();
         let mut assumptions = Vec::new();
-        let mut found = Found::default();
+        let mut found = Found::starting_from(&start);
         found.columns(schema, options);
-        let defaults = Defaults::read(library)?;
-        let with_base = base.is_some();
+        let defaults = Defaults::read(&library)?;
         let helix = defaults.helix;
-        let own = base.unwrap_or_else(|| defaults.base());
-        let lists = Lists::new(&own, library);
+        let own = start.lay_over(defaults);
+        let lists = Lists::new(&own, library.clone());
         found.constants(constants, &lists);
-        if !with_base {
-            found.defaults(helix, &mut assumptions);
-        }
-        found.missing(&own, with_base);
+        found.defaults(helix, &mut assumptions);
+        found.missing(&own);
 
         let all = ResultField::all();
         let mut places = output::wanted(&options.columns, &all, options.units, &mut found.problems);
@@ -148,7 +151,12 @@ impl<'a> StudyPlan<'a> {
             .unwrap_or_default();
         let gives = |choice: Choice| found.choices.iter().any(|(other, _)| *other == choice);
         let direction_follows = !gives(Choice::Direction);
-        let base = with_library(own, library)?;
+        let base = with_library(own, &library)?;
+        if let Some(uncertainty) = &options.uncertainty
+            && let Err(error) = uncertainty.check()
+        {
+            found.problems.extend(error.into_problems());
+        }
         Error::unless_empty(
             found.problems,
             StudyPlan {
@@ -160,8 +168,9 @@ impl<'a> StudyPlan<'a> {
                 direction_follows,
                 wanted: places,
                 written,
-                names: NameLists::new(),
-                input: schema.clone(),
+                uncertainty: options.uncertainty.clone(),
+                names: NameLists::new(options.dictionaries),
+                input: Arc::new(schema.clone()),
                 output: Arc::new(Schema::new_with_metadata(fields, schema.metadata().clone())),
                 replaced,
                 base_form,
@@ -177,6 +186,11 @@ impl<'a> StudyPlan<'a> {
         self.output.clone()
     }
 
+    /// Schema of the rows that the plan is made for.
+    pub fn input_schema(&self) -> SchemaRef {
+        self.input.clone()
+    }
+
     /// What was assumed where neither a column nor a constant nor a base gives it.
     pub fn assumptions(&self) -> &[String] {
         &self.assumptions
@@ -186,281 +200,6 @@ impl<'a> StudyPlan<'a> {
     pub fn passed_through(&self) -> &[String] {
         &self.passed_through
     }
-}
-
-impl Found {
-    /// Notes who gives an input; whether nobody gave it before.
-    fn give(&mut self, what: &'static str, by: &str) -> bool {
-        if let Some((_, other)) = self.given.iter().find(|(known, _)| *known == what) {
-            self.problems.push(Problem::new(
-                Code::Duplicate,
-                by,
-                "",
-                format!("{what} once"),
-                format!("{other} gives it already: drop one of the two"),
-            ));
-            return false;
-        }
-        self.given.push((what, by.to_owned()));
-        true
-    }
-
-    fn columns(&mut self, schema: &Schema, options: &StudyOptions) {
-        for name in &options.pass_through {
-            if schema.index_of(name).is_err() {
-                let known = schema.fields().iter().map(|field| field.name().as_str());
-                self.problems
-                    .push(unknown_name("pass_through", name, known));
-            }
-        }
-        for (index, field) in schema.fields().iter().enumerate() {
-            let name = field.name().as_str();
-            if schema
-                .fields()
-                .iter()
-                .take(index)
-                .any(|other| other.name() == name)
-            {
-                self.problems.push(Problem::new(
-                    Code::Duplicate,
-                    name,
-                    "",
-                    "each column once",
-                    "rename one of the two",
-                ));
-                continue;
-            }
-            let named = if options.pass_through.iter().any(|other| other == name) {
-                Role::Other
-            } else {
-                role(name)
-            };
-            self.column(index, field, named, options.text_numbers);
-        }
-    }
-
-    fn column(&mut self, index: usize, field: &Field, named: Role, text: TextNumbers) {
-        let name = field.name().as_str();
-        let typed = match named {
-            Role::Number(..) | Role::CostPerHour => {
-                numbers::check_type(name, field.data_type(), text)
-            }
-            Role::Choice(choice) => choice::check_type(choice, field.data_type()),
-            Role::Refused(ref problem) => Err(problem.clone()),
-            Role::Other => Ok(()),
-        };
-        if let Err(problem) = typed {
-            self.problems.push(problem);
-        }
-        match named {
-            Role::Number(input, unit) => {
-                if self.give(input.name(), name) {
-                    let converter = ColumnConverter::new(unit);
-                    self.numbers
-                        .push((input, NumberSource::Column { index, converter }));
-                }
-            }
-            Role::Choice(choice) => {
-                if self.give(choice.name(), name) {
-                    let reader = Reader::new(choice);
-                    self.choices
-                        .push((choice, ChoiceSource::Column { index, reader }));
-                }
-            }
-            Role::CostPerHour => {
-                if self.give(COST_PER_HOUR, name) {
-                    self.cost = Some(CostSource::Column(index));
-                }
-            }
-            Role::Other => self.passed_through.push(name.to_owned()),
-            Role::Refused(problem) => self.refused(&problem),
-        }
-    }
-
-    fn refused(&mut self, problem: &Problem) {
-        let meant = problem.admissible.as_str();
-        let input = Input::ALL.iter().map(|input| input.name());
-        let names = input.chain(Choice::ALL.iter().map(|choice| choice.name()));
-        if let Some(name) = names
-            .filter(|name| problem.parameter.starts_with(name) || meant.starts_with(name))
-            .max_by_key(|name| name.len())
-        {
-            self.meant.push(name);
-        }
-    }
-
-    fn constants(&mut self, constants: &[(String, String)], lists: &Lists) {
-        for (name, text) in constants {
-            if let Some(input) = Input::ALL.iter().find(|input| input.name() == name) {
-                if self.give(input.name(), name) {
-                    match parse(input.kind(), text) {
-                        Ok(si) => self.numbers.push((*input, NumberSource::Constant(si))),
-                        Err(error) => self.problems.extend(error.within(name).into_problems()),
-                    }
-                }
-            } else if let Some(choice) = Choice::ALL.iter().find(|choice| choice.name() == name) {
-                if self.give(choice.name(), name) {
-                    match lists.place(*choice, text) {
-                        Ok(place) => self.choices.push((*choice, ChoiceSource::Constant(place))),
-                        Err(problem) => self.problems.push(problem),
-                    }
-                }
-            } else if name == COST_PER_HOUR {
-                if self.give(COST_PER_HOUR, name) {
-                    match cost_per_hour(text) {
-                        Ok(cost) => self.cost = Some(CostSource::Constant(cost)),
-                        Err(error) => self.problems.extend(error.within(name).into_problems()),
-                    }
-                }
-            } else {
-                let inputs = Input::ALL.iter().map(|input| input.name());
-                let choices = Choice::ALL.iter().map(|choice| choice.name());
-                let known = inputs.chain(choices).chain([COST_PER_HOUR]);
-                self.problems.push(unknown_name("constant", name, known));
-            }
-        }
-    }
-
-    fn gives(&self, name: &str) -> bool {
-        self.given.iter().any(|(known, _)| *known == name)
-    }
-
-    /// The place that all rows choose; none where it differs by row.
-    fn constant(&self, choice: Choice) -> Option<u32> {
-        self.choices
-            .iter()
-            .find_map(|(other, source)| match source {
-                ChoiceSource::Constant(place) if *other == choice => Some(*place),
-                _ => None,
-            })
-    }
-
-    /// Fills in what job files have a default for.
-    fn defaults(&mut self, helix: [f64; 2], assumptions: &mut Vec<String>) {
-        let form = self.constant(Choice::CutterForm);
-        let face = form == Some(FACE_MILL as u32);
-        if !self.gives(Input::CutterShankDiameter.name()) && !face {
-            self.numbers
-                .push((Input::CutterShankDiameter, NumberSource::Diameter));
-            self.given
-                .push((Input::CutterShankDiameter.name(), String::new()));
-            assumptions.push("cutter_shank_diameter: the cutter's diameter".to_owned());
-        }
-        if !self.gives(Input::CutterHelixAngle.name()) {
-            let source = match form {
-                Some(_) => NumberSource::Constant(helix[usize::from(face)]),
-                None => NumberSource::ByForm(helix),
-            };
-            self.numbers.push((Input::CutterHelixAngle, source));
-            assumptions.push("cutter_helix_angle: 30 deg, of a face mill 0 deg".to_owned());
-        }
-        for (name, told) in [
-            (Input::JawFriction.name(), "0.15"),
-            (Choice::Practice.name(), "training"),
-            (Choice::Pass.name(), "roughing"),
-            (Choice::FeedAcrossJaws.name(), "false"),
-        ] {
-            if !self.gives(name) {
-                assumptions.push(format!("{name}: {told}"));
-            }
-        }
-        let slot = Operation::ALL.get(self.constant(Choice::Operation).unwrap_or(0) as usize);
-        if !self.gives(Input::Offset.name()) && slot != Some(&Operation::Slotting) {
-            assumptions.push("offset: 0 mm".to_owned());
-        }
-    }
-
-    /// Tells what every row needs and nobody gives.
-    fn missing(&mut self, own: &Base, with_base: bool) {
-        let form = self
-            .constant(Choice::CutterForm)
-            .map(|place| place as usize)
-            .or((!self.gives(Choice::CutterForm.name())).then_some(place_of(own.cutter.form)));
-        let operation = match self.constant(Choice::Operation) {
-            Some(place) => Operation::ALL.get(place as usize).copied(),
-            None if self.gives(Choice::Operation.name()) => None,
-            None => Some(own.pass.operation),
-        };
-        let always = |input: Input| match operation {
-            // Where operations differ by row, a depth that some of them need is asked for.
-            None => {
-                input != Input::Offset && needs(input, Operation::SideMilling, form.unwrap_or(0))
-            }
-            Some(operation) => needs(input, operation, form.unwrap_or(0)),
-        };
-        let without_base = |input: Input| {
-            !matches!(
-                input,
-                Input::Offset | Input::CutterHelixAngle | Input::JawFriction
-            )
-        };
-        let of_own_form = form == Some(place_of(own.cutter.form));
-        let mut problems = Vec::new();
-        for input in Input::ALL.iter().copied() {
-            let none = if with_base {
-                lacks(own, input)
-                    || (matches!(input, Input::CutterCornerRadius | Input::CutterEdgeAngle)
-                        && !of_own_form)
-            } else {
-                without_base(input)
-            };
-            let told = self.gives(input.name()) || self.meant.contains(&input.name());
-            if none && always(input) && !told {
-                let remedy = format!(
-                    "give it for every row, or a job that has it: {}",
-                    input.meaning()
-                );
-                problems.push(missing(input.name(), &usual_names(input), &remedy));
-            }
-        }
-        if !with_base {
-            for choice in [
-                Choice::Material,
-                Choice::Machine,
-                Choice::Operation,
-                Choice::CutterMaterial,
-                Choice::CutterForm,
-            ] {
-                if !self.gives(choice.name()) && !self.meant.contains(&choice.name()) {
-                    let remedy = format!("give one of: {}", choice::known(choice));
-                    problems.push(missing(choice.name(), choice.name(), &remedy));
-                }
-            }
-        }
-        self.problems.extend(problems);
-    }
-}
-
-fn missing(name: &str, column: &str, remedy: &str) -> Problem {
-    Problem::new(
-        Code::Missing,
-        name,
-        "",
-        format!("a column {column}, or a constant {name}"),
-        remedy,
-    )
-}
-
-/// Money per hour: a bare number, or with `money/h` or `money/min` behind it.
-fn cost_per_hour(text: &str) -> Result<f64> {
-    let cost = match parse_number(text) {
-        Ok(cost) => cost,
-        Err(_) => gullet::quantity::to_unit(
-            parse(Kind::MoneyRate, text)?,
-            unit(Kind::MoneyRate, "money/h")?,
-        ),
-    };
-    if cost >= 0.0 {
-        return Ok(cost);
-    }
-    Err(Problem::new(
-        Code::OutOfRange,
-        "",
-        text,
-        "at least 0",
-        "give money per hour",
-    )
-    .into())
 }
 
 /// The fields of the rows with their results, and what is written.
@@ -496,9 +235,29 @@ fn fields(
         );
         fields.push(Arc::new(named));
         written.push(ColumnConverter::new(unit));
+        let shares = options.uncertainty.iter().flat_map(|it| &it.quantiles);
+        for share in shares {
+            let quantile = output::quantile_field(field, unit, *share);
+            fields.push(Arc::new(output::named(
+                quantile,
+                &taken,
+                &mut found.problems,
+            )));
+        }
+    }
+    if options.uncertainty.is_some() {
+        let left_out = output::left_out_field();
+        fields.push(Arc::new(output::named(
+            left_out,
+            &taken,
+            &mut found.problems,
+        )));
     }
     let cost = found.cost.is_some().then(output::cost_field);
-    for field in cost.into_iter().chain(output::name_fields()) {
+    for field in cost
+        .into_iter()
+        .chain(output::name_fields(options.dictionaries))
+    {
         fields.push(Arc::new(output::named(field, &taken, &mut found.problems)));
     }
     (fields, written)

@@ -6,13 +6,14 @@ use crate::numbers::{self, Numbers};
 use crate::output;
 use crate::plan::{ChoiceSource, CostSource, NumberSource, StudyPlan, lacks_form};
 use crate::summary::{Row, Summary};
-use arrow_array::{ArrayRef, RecordBatch};
+use arrow_array::{ArrayRef, RecordBatch, UInt32Array};
+use arrow_schema::Schema;
 use gullet::error::{Code, Error, Problem, Result};
 use gullet::formula::{Column, cost};
 use gullet::model::{Direction, PassKind};
 use gullet::operation::Operation;
 use gullet::quantity::si;
-use gullet::study::{Choice, Codes, Execution, Input, NONE, Results, Rows};
+use gullet::study::{Choice, Codes, Execution, Input, NONE, Quantiles, Results, Rows, Uncertainty};
 use std::sync::Arc;
 
 /// A batch of rows with its results.
@@ -122,7 +123,22 @@ impl StudyPlan<'_> {
         marked: &[(usize, Code)],
         execution: Execution,
     ) -> Result<Answer> {
-        self.check(batch)?;
+        self.run_from(0, batch, marked, execution)
+    }
+
+    /// As [`StudyPlan::run`], for the batch whose first row has this number: draws depend on the
+    /// number of a row, not on the batch it comes in.
+    ///
+    /// # Errors
+    /// As [`StudyPlan::run`].
+    pub fn run_from(
+        &self,
+        first_row: u64,
+        batch: &RecordBatch,
+        marked: &[(usize, Code)],
+        execution: Execution,
+    ) -> Result<Answer> {
+        self.check(batch.schema_ref())?;
         let count = batch.num_rows();
         let mut marks = Marks {
             codes: vec![0; count],
@@ -160,7 +176,19 @@ impl StudyPlan<'_> {
                 .collect(),
             missing: Some(&left_out),
         };
-        let mut results = self.study.run(&rows, &self.wanted, execution)?;
+        let (mut results, quantiles) = match &self.uncertainty {
+            None => (self.study.run(&rows, &self.wanted, execution)?, None),
+            Some(uncertainty) => {
+                let here = Uncertainty {
+                    first_row: uncertainty.first_row + first_row,
+                    ..uncertainty.clone()
+                };
+                let (results, quantiles) =
+                    self.study
+                        .run_uncertain(&rows, &self.wanted, &here, execution)?;
+                (results, Some(quantiles))
+            }
+        };
         for (status, code) in results.status.iter_mut().zip(&codes) {
             if *code != 0 {
                 *status = *code;
@@ -169,14 +197,17 @@ impl StudyPlan<'_> {
         let costs = rates.map(|rates| self.costs(&results, &rates));
         let summary = self.sum(&results, costs.as_deref());
         Ok(Answer {
-            batch: self.assemble(batch, results, costs, &replaced)?,
+            batch: self.assemble(batch, results, quantiles, costs, &replaced)?,
             summary,
             problems,
         })
     }
 
-    fn check(&self, batch: &RecordBatch) -> Result<()> {
-        let schema = batch.schema();
+    /// Whether batches of a schema can be run: the columns have the names and types of the plan's.
+    ///
+    /// # Errors
+    /// `Inconsistent` where they have not.
+    pub fn check(&self, schema: &Schema) -> Result<()> {
         let same = schema.fields().len() == self.input.fields().len()
             && schema
                 .fields()
@@ -443,6 +474,7 @@ impl StudyPlan<'_> {
         &self,
         batch: &RecordBatch,
         results: Results,
+        quantiles: Option<Quantiles>,
         costs: Option<Vec<f64>>,
         replaced: &[(usize, ArrayRef)],
     ) -> Result<RecordBatch> {
@@ -452,9 +484,22 @@ impl StudyPlan<'_> {
                 *slot = array.clone();
             }
         }
-        for (converter, mut values) in self.written.iter().zip(results.columns) {
-            converter.from_si(&mut values);
-            columns.push(output::numbers(values));
+        let each = self
+            .uncertainty
+            .as_ref()
+            .map_or(0, |uncertainty| uncertainty.quantiles.len());
+        let (mut drawn, left_out) = quantiles
+            .map(|quantiles| (quantiles.columns.into_iter(), quantiles.left_out))
+            .unzip();
+        for (converter, values) in self.written.iter().zip(results.columns) {
+            let own = drawn.iter_mut().flatten().take(each);
+            for mut values in core::iter::once(values).chain(own) {
+                converter.from_si(&mut values);
+                columns.push(output::numbers(values));
+            }
+        }
+        if let Some(left_out) = left_out {
+            columns.push(Arc::new(UInt32Array::from(left_out)));
         }
         columns.extend(costs.map(output::numbers));
         columns.push(self.names.statuses(&results.status));

@@ -4,7 +4,7 @@ mod build;
 mod column;
 mod pickle;
 
-pub use build::{of_listing, system_named};
+pub use build::{of_columns, of_listing, system_named};
 use column::numbers;
 
 use crate::array::Data;
@@ -46,18 +46,27 @@ pub struct Table {
 
 /// What an object of Arrow brings, or none where it is no such object.
 pub fn taken(any: &Bound<'_, PyAny>) -> Result<Option<Table>, Fault> {
-    match gullet_arrow::import(any) {
-        Ok(found) => Ok(found.map(|(schema, batches)| Table { schema, batches })),
-        Err(gullet_arrow::Fault::Python(error)) => Err(error.into()),
-        Err(gullet_arrow::Fault::Data(error)) => Err(Problem::new(
-            Code::WrongType,
-            "",
-            error.to_string(),
-            "a table of Arrow: a stream of record batches, or one struct array",
-            "have the library that made it check it",
-        )
-        .into()),
+    let found = gullet_arrow::import(any).map_err(no_arrow)?;
+    Ok(found.map(|(schema, batches)| Table { schema, batches }))
+}
+
+/// What stops an import.
+pub fn no_arrow(fault: gullet_arrow::Fault) -> Fault {
+    match fault {
+        gullet_arrow::Fault::Python(error) => error.into(),
+        gullet_arrow::Fault::Data(error) => broken_table(&error).into(),
     }
+}
+
+/// The problem of data that are no table.
+pub fn broken_table(error: &gullet_arrow::ImportError) -> Problem {
+    Problem::new(
+        Code::WrongType,
+        "",
+        error.to_string(),
+        "a table of Arrow: a stream of record batches, or one struct array",
+        "have the library that made it check it",
+    )
 }
 
 impl Table {

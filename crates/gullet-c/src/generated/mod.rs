@@ -23,3 +23,4 @@ pub(crate) mod formulas_wear;
 pub(crate) mod parts;
 pub(crate) mod records;
 pub(crate) mod status;
+pub(crate) mod studies;

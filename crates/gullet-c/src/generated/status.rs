@@ -69,6 +69,8 @@ pub const GULLET_ERROR_BUFFER_TOO_SHORT: i32 = -104;
 pub const GULLET_ERROR_STRUCT_SIZE: i32 = -105;
 /// Text is not UTF-8.
 pub const GULLET_ERROR_TEXT_ENCODING: i32 = -106;
+/// Arrow data contradict their schema, or hold text that is not UTF-8, or are spent.
+pub const GULLET_ERROR_ARROW_DATA: i32 = -107;
 /// A fault of the library; please report it.
 pub const GULLET_ERROR_PANIC: i32 = -120;
 /// Some rows have no result; each has its own status.
@@ -108,6 +110,7 @@ pub(crate) fn status_name(status: i32) -> &'static CStr {
         GULLET_ERROR_BUFFER_TOO_SHORT => c"buffer_too_short",
         GULLET_ERROR_STRUCT_SIZE => c"struct_size",
         GULLET_ERROR_TEXT_ENCODING => c"text_encoding",
+        GULLET_ERROR_ARROW_DATA => c"arrow_data",
         GULLET_ERROR_PANIC => c"panic",
         GULLET_WARNING_ROWS_REFUSED => c"rows_refused",
         _ => c"unknown",

@@ -6,6 +6,7 @@ mod evaluate;
 mod explain;
 mod list;
 mod schema;
+mod spreads;
 mod study;
 
 use crate::answer::Answer;

@@ -1,6 +1,6 @@
 //! `gullet study`: cuts over the rows of a table.
 
-use super::card;
+use super::{card, spreads};
 use crate::answer::Answer;
 use crate::arguments::{Flag, JSON, Spec, UNITS, read};
 use crate::replace;
@@ -20,6 +20,10 @@ const SPEC: Spec = Spec {
         Flag::with_value("--pass-through", "NAME").repeated(),
         Flag::with_value("--overlay", "FILE").repeated(),
         Flag::with_value("--threads", "N"),
+        Flag::with_value("--spread", "NAME=SPREAD").repeated(),
+        Flag::with_value("--draws", "N"),
+        Flag::with_value("--seed", "N"),
+        Flag::with_value("--quantiles", "LIST"),
         Flag::switch("--summary"),
     ],
     operand: "IN and OUT",
@@ -45,6 +49,15 @@ pub fn run(words: &[String]) -> Result<Answer> {
     };
     let constants = constants(given.values("--set")).map_err(&mut keep).ok();
     let threads = threads(given.value("--threads")).map_err(&mut keep).ok();
+    let uncertainty = spreads::read(
+        given.values("--spread"),
+        given.value("--draws"),
+        given.value("--seed"),
+        given.value("--quantiles"),
+    )
+    .map_err(&mut keep)
+    .ok()
+    .flatten();
     if study::same_file(from, to) {
         keep(same(to).into());
     }
@@ -62,13 +75,15 @@ pub fn run(words: &[String]) -> Result<Answer> {
     let units = given.units().or(job.as_ref().map(|job| job.units));
     let options = StudyOptions {
         units: units.unwrap_or(UnitSystem::Metric),
-        columns: columns(given.value("--columns")),
+        columns: Columns::parse(given.value("--columns").unwrap_or("usual")),
         text_numbers: match (source.is_text(), form) {
             (false, _) => TextNumbers::Refused,
             (true, study::Form::Csv) => TextNumbers::Kept,
             (true, study::Form::Parquet) => TextNumbers::Replaced,
         },
         pass_through: given.values("--pass-through").map(str::to_owned).collect(),
+        uncertainty,
+        ..StudyOptions::default()
     };
     let base = job.as_ref().map(Base::of_job);
     let plan = StudyPlan::new(source.schema(), &constants, base, &library, &options)
@@ -117,20 +132,6 @@ fn constants<'a>(words: impl Iterator<Item = &'a str>) -> Result<Vec<(String, St
         }
     }
     Error::unless_empty(problems, pairs)
-}
-
-fn columns(text: Option<&str>) -> Columns {
-    match text {
-        None | Some("usual") => Columns::Usual,
-        Some("all") => Columns::All,
-        Some(names) => Columns::Named(
-            names
-                .split(',')
-                .map(|name| name.trim().to_owned())
-                .filter(|name| !name.is_empty())
-                .collect(),
-        ),
-    }
 }
 
 fn threads(text: Option<&str>) -> Result<usize> {

@@ -124,6 +124,7 @@ impl CsvTable {
             marked,
             places: Places::Lines(lines),
             share: self.size.map(|size| read / (size as f64).max(1.0)),
+            first: 0,
         })
     }
 }

@@ -35,6 +35,8 @@ pub struct Batch {
     pub places: Places,
     /// Share of the input that has been read, where that is known.
     pub share: Option<f64>,
+    /// Number of its first row in the whole input, from 0; the reading thread counts.
+    pub first: u64,
 }
 
 /// What rows are called.
@@ -127,11 +129,18 @@ fn spawn<'scope>(
 type Numbered<T> = (u64, Result<T>);
 
 fn feed(mut source: Source, permits: &Receiver<()>, out: &SyncSender<Numbered<Batch>>) {
+    let mut first = 0;
     for number in 0.. {
         if permits.recv().is_err() {
             return;
         }
-        let Some(batch) = source.next() else { return };
+        let Some(mut batch) = source.next() else {
+            return;
+        };
+        if let Ok(batch) = &mut batch {
+            batch.first = first;
+            first += batch.rows.num_rows() as u64;
+        }
         let last = batch.is_err();
         if out.send((number, batch)).is_err() || last {
             return;
@@ -175,7 +184,7 @@ fn compute_batch(plan: &StudyPlan, batch: &Batch) -> Result<Done> {
         .collect();
     // One thread a batch: as many batches are under way as there are workers.
     let execution = Execution::default().with_threads(1)?;
-    let mut answer = plan.run(&batch.rows, &marked, execution)?;
+    let mut answer = plan.run_from(batch.first, &batch.rows, &marked, execution)?;
     let told = core::mem::take(&mut answer.problems);
     let mut all: Vec<(usize, Problem)> = batch.marked.clone();
     all.extend(told.into_iter().map(|told| (told.row, told.problem)));

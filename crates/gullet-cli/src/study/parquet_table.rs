@@ -63,6 +63,7 @@ impl ParquetTable {
             marked: Vec::new(),
             places: Places::From(first),
             share: None,
+            first: 0,
         }))
     }
 }
@@ -72,7 +73,7 @@ fn unreadable(name: &str, error: &dyn core::fmt::Display) -> Problem {
         Code::File,
         name,
         error.to_string(),
-        "a whole Parquet file",
+        "a whole Parquet file, plain or compressed with snappy or zstd",
         "write the file again",
     )
 }

@@ -405,7 +405,16 @@ impl Formula {
     }
 }
 
-/// Splits `name=value; name=value` into pairs.
+/// Splits `name=value; name=value` into pairs, in their order.
+///
+/// ```
+/// let pairs = gullet::formula::split_arguments("teeth=2; diameter=1/2 in")?;
+/// assert_eq!(pairs[1], ("diameter".to_owned(), "1/2 in".to_owned()));
+/// # Ok::<(), gullet::Error>(())
+/// ```
+///
+/// # Errors
+/// `Syntax` for every part without an equals sign.
 pub fn split_arguments(text: &str) -> Result<Vec<(String, String)>> {
     let mut problems = Vec::new();
     let mut pairs = Vec::new();

@@ -31,7 +31,7 @@ pub mod cases;
 
 pub use columns::Column;
 pub(crate) use columns::uneven;
-pub use describe::{Condition, Example, Formula, Limit, Parameter};
+pub use describe::{Condition, Example, Formula, Limit, Parameter, split_arguments};
 pub use listings::{catalogue_listing, examples_listing};
 pub use step::{NoRecord, Recorder, Step, Steps, description};
 
@@ -83,7 +83,7 @@ pub fn find(name: &str) -> Result<&'static Formula> {
 /// ```
 pub fn evaluate(name: &str, arguments: &str) -> Result<Quantity> {
     let formula = find(name)?;
-    let values = formula.read_arguments(&describe::split_arguments(arguments)?)?;
+    let values = formula.read_arguments(&split_arguments(arguments)?)?;
     formula
         .call_in(&values, units_of(arguments))
         .map(|si| Quantity {
@@ -95,7 +95,7 @@ pub fn evaluate(name: &str, arguments: &str) -> Result<Quantity> {
 /// The worked step of a formula by name over arguments as text.
 pub fn explain(name: &str, arguments: &str) -> Result<Step> {
     let formula = find(name)?;
-    let values = formula.read_arguments(&describe::split_arguments(arguments)?)?;
+    let values = formula.read_arguments(&split_arguments(arguments)?)?;
     let result = formula.call_in(&values, units_of(arguments))?;
     Ok(Step::new(formula, &values, result))
 }

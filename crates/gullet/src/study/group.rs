@@ -178,7 +178,7 @@ impl MillingStudy<'_> {
         }
         let made = base.materials.first().map(|material| {
             Arc::new(Grounds::look_up(
-                self.library,
+                &self.library,
                 material,
                 base.cutter.material,
                 process,
@@ -268,7 +268,7 @@ impl MillingStudy<'_> {
     pub(super) fn milling(&self, base: &Base) -> Option<Milling> {
         let shop = base.shop()?;
         Some(Milling::new(&Setup {
-            library: self.library,
+            library: &self.library,
             material: shop.material,
             cutter: shop.cutter,
             machine: shop.machine,
@@ -283,7 +283,7 @@ impl MillingStudy<'_> {
     pub(super) fn first_problem(&self, base: &Base) -> Option<Problem> {
         let shop = base.shop()?;
         let setup = Setup {
-            library: self.library,
+            library: &self.library,
             material: shop.material,
             cutter: shop.cutter,
             machine: shop.machine,

@@ -8,7 +8,7 @@ use super::rows::{Codes, Rows};
 use super::uncertainty::{Quantiles, Uncertainty};
 use crate::error::{Code, Problem, Result};
 use crate::formula::Column;
-use crate::table::Library;
+use crate::table::LibraryRef;
 
 /// Milling cuts over columns: for every row the settings that the machine really has, what follows
 /// from them, the limit that binds and a status.
@@ -63,16 +63,16 @@ use crate::table::Library;
 /// # Ok::<(), gullet::Error>(())
 /// ```
 pub struct MillingStudy<'a> {
-    pub(super) library: &'a Library,
+    pub(super) library: LibraryRef<'a>,
     pub(super) base: Base,
     pub(super) groups: Groups,
 }
 
 impl<'a> MillingStudy<'a> {
     /// A study over tables and a base.
-    pub fn new(library: &'a Library, base: Base) -> MillingStudy<'a> {
+    pub fn new(library: impl Into<LibraryRef<'a>>, base: Base) -> MillingStudy<'a> {
         MillingStudy {
-            library,
+            library: library.into(),
             base,
             groups: Groups::default(),
         }

@@ -49,9 +49,11 @@ impl Uncertain {
             None => Err(crate::error::unknown_name(
                 "uncertain quantity",
                 name,
-                OWN.iter()
-                    .map(|(own, _)| *own)
-                    .chain(inputs.map(|input| input.name())),
+                OWN.iter().map(|(own, _)| *own).chain(
+                    inputs
+                        .filter(|input| input.kind() != Kind::Count)
+                        .map(|input| input.name()),
+                ),
             )
             .into()),
         }
@@ -96,6 +98,52 @@ pub enum Spread {
 }
 
 impl Spread {
+    /// Reads a spread: `0.9..1.1` is uniform between two factors, `0.9..1..1.2` triangular with its
+    /// mode between them, `sigma 0.1` log-normal with that standard deviation.
+    ///
+    /// # Errors
+    /// `NumberUnreadable` for other text.
+    ///
+    /// ```
+    /// use gullet::study::Spread;
+    /// assert_eq!(Spread::parse("0.9..1.1")?, Spread::Uniform { low: 0.9, high: 1.1 });
+    /// assert_eq!(Spread::parse("sigma 0.1")?, Spread::LogNormal { sigma: 0.1 });
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
+    pub fn parse(text: &str) -> Result<Spread> {
+        let number = |text: &str| text.trim().parse::<f64>().ok();
+        let read = || {
+            if let Some(sigma) = text.trim().strip_prefix("sigma") {
+                return Some(Spread::LogNormal {
+                    sigma: number(sigma)?,
+                });
+            }
+            let numbers: Option<Vec<f64>> = text.split("..").map(number).collect();
+            match numbers?.as_slice() {
+                [low, high] => Some(Spread::Uniform {
+                    low: *low,
+                    high: *high,
+                }),
+                [low, mode, high] => Some(Spread::Triangular {
+                    low: *low,
+                    mode: *mode,
+                    high: *high,
+                }),
+                _ => None,
+            }
+        };
+        read().ok_or_else(|| {
+            Problem::new(
+                Code::NumberUnreadable,
+                "spread",
+                text,
+                "0.9..1.1, 0.9..1..1.2 or sigma 0.1",
+                "give factors on the quantity: two ends, two ends with the likeliest between, or the standard deviation of the factor's logarithm",
+            )
+            .into()
+        })
+    }
+
     fn problem(self, name: &str) -> Option<Problem> {
         let above = |x: f64| x > 0.0 && x < f64::INFINITY;
         let good = match self {
@@ -162,7 +210,11 @@ pub struct Uncertainty {
 const MOST_DRAWS: usize = 1_000_000;
 
 impl Uncertainty {
-    pub(super) fn check(&self) -> Result<()> {
+    /// Every problem of spreads, draws and quantiles.
+    ///
+    /// # Errors
+    /// `OutOfRange` and `Duplicate`, all in one error.
+    pub fn check(&self) -> Result<()> {
         let mut problems: Vec<Problem> = self
             .spreads
             .iter()

@@ -8,7 +8,7 @@ use super::rows::*;
 use super::types::{Material, Source, plain};
 use crate::error::{Error, Problem, Result};
 use std::collections::{BTreeMap, BTreeSet};
-use std::sync::OnceLock;
+use std::sync::{Arc, OnceLock};
 
 /// A shop's own table as text.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -153,6 +153,46 @@ pub struct Library {
     pub(crate) hardness: Vec<HardnessRow>,
     /// Ids of the materials a plain name or alias means.
     pub(crate) index: BTreeMap<String, BTreeSet<String>>,
+}
+
+/// Tables that somebody else keeps, or that are kept together with others.
+///
+/// ```
+/// use gullet::table::{Library, LibraryRef};
+/// use std::sync::Arc;
+/// let shared: LibraryRef<'static> = Arc::new(Library::builtin().clone()).into();
+/// let borrowed: LibraryRef = Library::builtin().into();
+/// assert_eq!(shared.materials().len(), borrowed.materials().len());
+/// ```
+#[derive(Debug, Clone)]
+pub enum LibraryRef<'a> {
+    /// Somebody else's.
+    Borrowed(&'a Library),
+    /// Kept as long as this is.
+    Shared(Arc<Library>),
+}
+
+impl core::ops::Deref for LibraryRef<'_> {
+    type Target = Library;
+
+    fn deref(&self) -> &Library {
+        match self {
+            LibraryRef::Borrowed(library) => library,
+            LibraryRef::Shared(library) => library,
+        }
+    }
+}
+
+impl<'a> From<&'a Library> for LibraryRef<'a> {
+    fn from(library: &'a Library) -> LibraryRef<'a> {
+        LibraryRef::Borrowed(library)
+    }
+}
+
+impl From<Arc<Library>> for LibraryRef<'_> {
+    fn from(library: Arc<Library>) -> Self {
+        LibraryRef::Shared(library)
+    }
 }
 
 /// Rows of one id replace the row before them; new ones are added.

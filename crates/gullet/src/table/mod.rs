@@ -21,7 +21,7 @@ mod types;
 pub(crate) use feed::{FeedCursor, FeedNumbers, FeedReader};
 pub use force::{ForceBand, Kienzle, UnitPower};
 pub use hardness::HardnessScale;
-pub use library::{Library, Overlay};
+pub use library::{Library, LibraryRef, Overlay};
 pub use rows::{LifeRow, MeasuredAt};
 pub use types::*;
 
