@@ -22,11 +22,13 @@ from study_constants import CONSTANTS
 
 def study_file(source: str, target: str, constants: dict[str, Any]) -> gullet.StudySummary:
     """One file to another; a repeated task writes the same file anew."""
+    folder, name = os.path.split(target)
+    # Readers of folders pass over names with a point before them.
+    part = os.path.join(folder, f".{name}.{os.getpid()}")
     with pyarrow.parquet.ParquetFile(source) as file:
         rows = pyarrow.RecordBatchReader.from_batches(file.schema_arrow, file.iter_batches())
         stream = gullet.study(rows, threads=1, **constants)
         results = pyarrow.RecordBatchReader.from_stream(stream)
-        part = f"{target}.{os.getpid()}"
         with pyarrow.parquet.ParquetWriter(part, results.schema) as writer:
             for batch in results:
                 writer.write_batch(batch)
@@ -40,7 +42,11 @@ def study_files(client: Client, source: str, target: str, **constants: Any) -> g
     Path(target).mkdir(parents=True, exist_ok=True)
     targets = [str(Path(target) / f"part-{place:05}.parquet") for place in range(len(files))]
     tasks = client.map(study_file, files, targets, constants=constants)
-    return sum(client.gather(tasks), gullet.StudySummary())
+    total = sum(client.gather(tasks), gullet.StudySummary())
+    for left in Path(target).glob(".part-*"):
+        # Of a worker that died.
+        left.unlink()
+    return total
 
 
 def main() -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, fields
+from importlib import import_module
 from typing import Any, NamedTuple, Union, overload
 
 from ._gullet import (
@@ -322,7 +323,7 @@ def study_batches(
 
     Record batches of pyarrow come back as such, any other table as a ``Study``. The engine brings
     the processes, so one thread computes; names are plain text, since few engines know
-    dictionaries.
+    dictionaries. Rows are numbered over all batches of a call, for draws.
 
     >>> import gullet
     >>> batches = [{"radial_depth_mm": [0.5, 0.8]}, {"radial_depth_mm": [1.0]}]
@@ -338,17 +339,18 @@ def study_batches(
     """
     drawing = _drawing(spreads, draws, seed, quantiles)
     plan: _StudyPlan | None = None
+    first = 0
     for batch in batches:
         table = Table(batch, units=units)
         if plan is None:
             plan = _plan(
                 table, job, library, columns, units, pass_through, threads, dictionaries, drawing, constants
             )
-        done = _run(plan, table)
+        done = _run(plan, table, first)
+        first += len(table)
         if type(batch).__module__.partition(".")[0] == "pyarrow" and not hasattr(batch, "to_batches"):
-            from pyarrow import RecordBatchReader
-
-            yield from RecordBatchReader.from_stream(done)
+            # By its name, so that type checkers need no pyarrow.
+            yield from import_module("pyarrow").RecordBatchReader.from_stream(done)
         else:
             yield done
 
@@ -424,8 +426,8 @@ def _within(name: str, problem: Any) -> str:
     return parameter if parameter.startswith(name) else f"{name}.{parameter}".rstrip(".")
 
 
-def _run(plan: _StudyPlan, table: Table) -> Study:
-    rows, sums, told = plan.run(table)
+def _run(plan: _StudyPlan, table: Table, first: int = 0) -> Study:
+    rows, sums, told = plan.run(table, first)
     cells = tuple(UnreadCell(*cell) for cell in told)
     return Study(rows, _summary(sums), tuple(plan.assumptions), cells)
 

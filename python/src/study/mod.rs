@@ -76,6 +76,8 @@ fn uncertainty(
 pub struct Plan {
     plan: Arc<StudyPlan<'static>>,
     execution: Execution,
+    /// Of a slice.
+    rows: usize,
 }
 
 /// What the rows are read from: a table, or a stream that is read once. A stream has no length.
@@ -200,6 +202,7 @@ impl Plan {
             dictionaries,
             uncertainty: draws.and_then(|draws| uncertainty(draws, found)),
         };
+        let draws = options.uncertainty.as_ref().map_or(1, |drawn| drawn.draws);
         let library = Tables::of(library).shared();
         let plan =
             py.detach(|| StudyPlan::starting_from(&schema, &constants, start, library, &options));
@@ -207,6 +210,7 @@ impl Plan {
             Ok(plan) if problems.is_empty() => Ok(Plan {
                 plan: Arc::new(plan),
                 execution,
+                rows: run::slice_rows(draws),
             }),
             Ok(_) => Err(of_problems(py, &problems, None)),
             Err(error) => {
@@ -216,10 +220,16 @@ impl Plan {
         }
     }
 
-    /// The rows with their results, totals, and cells that mean nothing.
-    fn run(&self, py: Python<'_>, table: &Bound<'_, Table>) -> PyResult<(Table, Sums, Told)> {
+    /// The rows with their results, totals, and cells that mean nothing; `first` is the number of
+    /// the first row, which draws depend on.
+    fn run(
+        &self,
+        py: Python<'_>,
+        table: &Bound<'_, Table>,
+        first: u64,
+    ) -> PyResult<(Table, Sums, Told)> {
         let mut totals = Totals::default();
-        let batches = run::table(py, self, &table.get().batches, &mut totals)
+        let batches = run::table(py, self, &table.get().batches, first, &mut totals)
             .map_err(|fault| fault.raise(py))?;
         let table = Table {
             schema: self.plan.schema(),
@@ -231,7 +241,7 @@ impl Plan {
     /// A stream of the rows with their results.
     fn stream(&self, py: Python<'_>, source: &Bound<'_, Source>) -> PyResult<Stream> {
         let source = source.get().take().map_err(|fault| fault.raise(py))?;
-        Ok(Stream::new(source, self.plan.clone(), self.execution))
+        Ok(Stream::new(source, self))
     }
 
     /// What was assumed where nothing gives it.

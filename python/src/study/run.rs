@@ -11,10 +11,10 @@ use std::sync::OnceLock;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::thread;
 
-/// Rows of a slice.
-const ROWS: usize = 16 * 1024;
+/// Cuts of a slice: its rows, times their draws.
+const CUTS: usize = 8 * 1024;
 
-/// Slices of each thread between two looks for an interrupt: some hundredths of a second.
+/// Slices of each thread between two looks for an interrupt: a hundredth of a second.
 const SLICES: usize = 2;
 
 /// Cells that mean nothing of which a study tells.
@@ -53,25 +53,34 @@ pub fn window(execution: Execution) -> usize {
     SLICES * execution.threads()
 }
 
-/// A batch in slices; none of a batch without rows.
-pub fn slices(batch: &RecordBatch) -> impl Iterator<Item = RecordBatch> {
-    let rows = batch.num_rows();
-    (0..rows)
-        .step_by(ROWS)
-        .map(move |start| batch.slice(start, ROWS.min(rows - start)))
+/// Rows of a slice, where each is drawn so many times.
+pub fn slice_rows(draws: usize) -> usize {
+    (CUTS / draws.max(1)).max(1)
 }
 
-/// The rows of batches, with looks for an interrupt between slices.
+/// A batch in slices of at most so many rows; none of a batch without rows.
+pub fn slices(batch: &RecordBatch, most: usize) -> impl Iterator<Item = RecordBatch> {
+    let rows = batch.num_rows();
+    (0..rows)
+        .step_by(most)
+        .map(move |start| batch.slice(start, most.min(rows - start)))
+}
+
+/// The rows of batches, with looks for an interrupt between slices; `number` is that of the first.
 pub fn table(
     py: Python<'_>,
     plan: &Plan,
     batches: &[RecordBatch],
+    number: u64,
     totals: &mut Totals,
 ) -> core::result::Result<Vec<RecordBatch>, Fault> {
-    let all: Vec<RecordBatch> = batches.iter().flat_map(slices).collect();
+    let all: Vec<RecordBatch> = batches
+        .iter()
+        .flat_map(|batch| slices(batch, plan.rows))
+        .collect();
     let mut done = Vec::with_capacity(all.len());
     for window in all.chunks(window(plan.execution)) {
-        let first = totals.summary.rows();
+        let first = number + totals.summary.rows();
         let answers = py.detach(|| compute(&plan.plan, first, window, plan.execution))?;
         done.extend(answers.into_iter().map(|answer| totals.add(answer)));
         py.check_signals()?;

@@ -1,7 +1,7 @@
 //! Studies over streams: rows are computed while the stream of results is read.
 
 use super::run::{self, Totals};
-use super::{Sums, Told, sums};
+use super::{Plan, Sums, Told, sums};
 use crate::arrow::{Table, no_arrow};
 use crate::errors::Fault;
 use arrow_array::RecordBatch;
@@ -57,6 +57,8 @@ struct Running {
     source: Incoming,
     plan: Arc<StudyPlan<'static>>,
     execution: Execution,
+    /// Of a slice.
+    rows: usize,
     totals: Arc<Mutex<Totals>>,
     /// Read, not computed yet.
     slices: VecDeque<RecordBatch>,
@@ -72,7 +74,7 @@ impl Running {
         while self.failed.is_none() && self.slices.len() < run::window(self.execution) {
             match self.source.next() {
                 None => return,
-                Some(Ok(batch)) => self.slices.extend(run::slices(&batch)),
+                Some(Ok(batch)) => self.slices.extend(run::slices(&batch, self.rows)),
                 Some(Err(error)) => self.failed = Some(crate::arrow::broken_table(&error).into()),
             }
         }
@@ -116,19 +118,20 @@ pub struct Stream {
 }
 
 impl Stream {
-    pub fn new(source: Incoming, plan: Arc<StudyPlan<'static>>, execution: Execution) -> Stream {
+    pub fn new(source: Incoming, plan: &Plan) -> Stream {
         let totals = Arc::new(Mutex::new(Totals::default()));
         Stream {
             running: Mutex::new(Some(Running {
                 source,
-                plan: plan.clone(),
-                execution,
+                plan: plan.plan.clone(),
+                execution: plan.execution,
+                rows: plan.rows,
                 totals: totals.clone(),
                 slices: VecDeque::new(),
                 ready: VecDeque::new(),
                 failed: None,
             })),
-            plan,
+            plan: plan.plan.clone(),
             totals,
         }
     }
