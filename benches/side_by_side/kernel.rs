@@ -3,7 +3,13 @@
 
 use core::ffi::c_char;
 use gullet::formula::Column;
-use gullet::study::{Execution, InstructionSet, SideMilling, SideMillingResults, side_milling};
+use gullet::plan::Job;
+use gullet::study::{
+    Base, Execution, Input, InstructionSet, MillingStudy, ResultField, Results, Rows, SideMilling,
+    SideMillingResults, side_milling,
+};
+use gullet::table::Library;
+use std::sync::{Mutex, OnceLock, PoisonError};
 
 /// Computes `rows` rows; `set` counts the available instruction sets, the widest being the last.
 ///
@@ -61,6 +67,116 @@ pub unsafe extern "C" fn side_by_side(
         status: unsafe { std::slice::from_raw_parts_mut(status, rows) },
     };
     i32::from(side_milling(&arguments, results, execution.with_instruction_set(set)).is_err())
+}
+
+const JOB: &str = include_str!("../../crates/gullet-cli/jobs/bearing_bracket.toml");
+
+/// Rows that the full study computes at a time, into memory that is used again.
+const BATCH: usize = 32 * 1024;
+
+/// What the full study is asked for.
+const WANTED: [&str; 26] = [
+    "spindle_speed",
+    "cutting_speed",
+    "feed_per_tooth",
+    "table_feed",
+    "handwheel_rate",
+    "max_chip_thickness",
+    "mean_chip_thickness",
+    "removal_rate",
+    "specific_cutting_force",
+    "cutting_power",
+    "motor_power",
+    "torque",
+    "mean_tangential_force",
+    "limit_power",
+    "limit_torque",
+    "peak_force",
+    "deflection",
+    "clamping_needed",
+    "available_power",
+    "available_torque",
+    "mean_roughness",
+    "travel",
+    "time",
+    "time_low",
+    "time_high",
+    "binding_share",
+];
+
+/// A study over one job, with room for the results of a batch.
+struct Full {
+    study: MillingStudy<'static>,
+    wanted: Vec<usize>,
+    results: Mutex<Results>,
+}
+
+fn full() -> Option<&'static Full> {
+    static FULL: OnceLock<Option<Full>> = OnceLock::new();
+    FULL.get_or_init(|| {
+        let library = Library::builtin();
+        let job = Job::from_toml(JOB, library).ok()?;
+        let fields = ResultField::all();
+        let place = |name: &&str| fields.iter().position(|field| field.name == *name);
+        Some(Full {
+            study: MillingStudy::new(library, Base::of_job(&job)),
+            wanted: WANTED.iter().map(place).collect::<Option<_>>()?,
+            results: Mutex::default(),
+        })
+    })
+    .as_ref()
+}
+
+/// Computes the full study of a job over `rows` rows, batch after batch; how many rows were cuts, or -1
+/// where it cannot be done.
+///
+/// # Safety
+/// `arguments` points to 3 columns, each of `rows` doubles: axial depth, radial depth and length of the
+/// cut.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn full_study(
+    rows: usize,
+    arguments: *const *const f64,
+    threads: usize,
+    set: usize,
+) -> i64 {
+    let (Some(full), Ok(execution), Some(set)) = (
+        full(),
+        Execution::default().with_threads(threads),
+        InstructionSet::available().get(set).copied(),
+    ) else {
+        return -1;
+    };
+    let execution = execution.with_instruction_set(set);
+    let mut results = full.results.lock().unwrap_or_else(PoisonError::into_inner);
+    let mut good = 0;
+    for start in (0..rows).step_by(BATCH) {
+        let count = BATCH.min(rows - start);
+        // SAFETY: as the caller promises.
+        let argument = |index: usize| unsafe {
+            Column::Values(std::slice::from_raw_parts(
+                (*arguments.add(index)).add(start),
+                count,
+            ))
+        };
+        let rows = Rows {
+            count,
+            numbers: vec![
+                (Input::AxialDepth, argument(0)),
+                (Input::RadialDepth, argument(1)),
+                (Input::CutLength, argument(2)),
+            ],
+            ..Rows::default()
+        };
+        let done = full
+            .study
+            .run_into(&rows, &full.wanted, execution, &mut results);
+        if done.is_err() {
+            return -1;
+        }
+        good += results.status.iter().filter(|status| **status == 0).count() as i64;
+    }
+    good
 }
 
 /// Name of an available instruction set, the narrowest first; null past the last.

@@ -26,7 +26,7 @@ def options():
     parser.add_argument("--rows", type=int, default=1_000_000)
     parser.add_argument("--rounds", type=int, default=41)
     parser.add_argument("--no-growth", action="store_true")
-    parser.add_argument("--measure", choices=["sides", "growth"], help=argparse.SUPPRESS)
+    parser.add_argument("--measure", choices=["sides", "growth", "full-growth"], help=argparse.SUPPRESS)
     parser.add_argument("--cores", type=int, help=argparse.SUPPRESS)
     return parser.parse_args()
 
@@ -46,6 +46,18 @@ def draw(rows):
         diameter * random.uniform(0.02, 1, rows),
         random.uniform(4e8, 3e9, rows),
         random.uniform(0.15, 0.35, rows),
+    ]
+
+
+def draw_cuts(rows):
+    """Axial depth, radial depth and length of cuts that suit the job of the full study."""
+    import numpy as np
+
+    random = np.random.default_rng(SEED)
+    return [
+        0.0254 * random.uniform(0.05, 0.6, rows),
+        0.0127 * random.uniform(0.02, 0.2, rows),
+        random.uniform(0.02, 0.3, rows),
     ]
 
 
@@ -120,6 +132,8 @@ class Kernel:
         self.library = ctypes.CDLL(str(path))
         pointer, size = ctypes.c_void_p, ctypes.c_size_t
         self.library.side_by_side.argtypes = [size, pointer, pointer, pointer, size, size]
+        self.library.full_study.argtypes = [size, pointer, size, size]
+        self.library.full_study.restype = ctypes.c_int64
         self.library.instruction_set.restype = ctypes.c_char_p
         self.library.instruction_set.argtypes = [size]
         self.sets = []
@@ -141,6 +155,17 @@ class Kernel:
             )
             if failed:
                 raise RuntimeError(f"the kernel gave {failed}")
+
+        return run
+
+
+    def full_study(self, cuts, threads, instruction_set):
+        rows, given = len(cuts[0]), self.columns(cuts)
+
+        def run():
+            good = self.library.full_study(rows, given, threads, instruction_set)
+            if good < 0.9 * rows:
+                raise RuntimeError(f"the full study found {good} cuts in {rows} rows")
 
         return run
 
@@ -227,11 +252,16 @@ def measure_sides(given):
             given.loops / name, arguments, place(label), pool, cores
         )
     sides["copy"] = copy(arguments, place("copy"), pool, cores)
+    cuts = draw_cuts(rows)
+    for index, name in reversed(list(enumerate(kernel.sets))):
+        sides[f"full study, {name}"] = kernel.full_study(cuts, cores, index)
 
     by_numpy, by_exact = with_numpy(arguments), exact(arguments)
     answers = {}
     for name, side in sides.items():
         answer = side()
+        if name.startswith("full study"):
+            continue
         if name == "polars":
             answer = [column.to_numpy() for column in answer.get_columns()]
         answers[name] = places.get(name) or answer
@@ -245,6 +275,7 @@ def measure_sides(given):
     if len(bits) != 1:
         raise RuntimeError("the instruction sets differ")
 
+    compared = answers.keys() - {"copy"}
     times = {name: [] for name in sides}
     order = list(sides)
     for turn in range(given.rounds):
@@ -255,8 +286,8 @@ def measure_sides(given):
     return {
         name: {
             "ns": best_and_median(times[name], rows),
-            "from_numpy": None if name == "copy" else deviation(answers[name], by_numpy),
-            "from_exact": None if name == "copy" else deviation(answers[name], by_exact),
+            "from_numpy": deviation(answers[name], by_numpy) if name in compared else None,
+            "from_exact": deviation(answers[name], by_exact) if name in compared else None,
         }
         for name in sides
     }
@@ -283,17 +314,24 @@ def measure_growth(given):
     import numpy as np
 
     kernel = Kernel(given.kernel)
-    drawn = draw(100_000)
+    drawn = draw_cuts(100_000) if given.measure == "full-growth" else draw(100_000)
+    full = given.measure == "full-growth"
+    best = len(kernel.sets) - 1
+    columns = 3 if full else ARGUMENTS + RESULTS + 0.5
     table = []
     for power in range(3, 9):
         rows = 10**power
-        if 1.3 * rows * (8 * (ARGUMENTS + RESULTS) + 4) / 1024 > available_kib():
+        if 1.3 * rows * 8 * columns / 1024 > available_kib():
             table.append({"rows": rows, "skipped": True})
             continue
         arguments = [np.resize(column, rows) for column in drawn]
-        results = [np.zeros(rows) for _ in range(RESULTS)]
-        status = np.zeros(rows, np.int32)
-        run = kernel.call(arguments, results, status, given.cores, len(kernel.sets) - 1)
+        results, status = [], None
+        if full:
+            run = kernel.full_study(arguments, given.cores, best)
+        else:
+            results = [np.zeros(rows) for _ in range(RESULTS)]
+            status = np.zeros(rows, np.int32)
+            run = kernel.call(arguments, results, status, given.cores, best)
         run()
         # 5 resets the peak to what is resident now.
         Path("/proc/self/clear_refs").write_text("5")
@@ -302,7 +340,7 @@ def measure_growth(given):
         beside = memory("VmHWM") - before
         seconds = []
         calls = max(1, 100_000 // rows)
-        for _ in range(max(5, min(200, 20_000_000 // (rows * calls)))):
+        for _ in range(max(3, min(200, 20_000_000 // (rows * calls)))):
             start = time.perf_counter()
             for _ in range(calls):
                 run()
@@ -340,8 +378,8 @@ def print_sides(measured, rows, cores):
         )
 
 
-def print_growth(tables):
-    print("\nGrowth of Gullet, best; memory is the peak beside arguments and results")
+def print_growth(what, tables):
+    print(f"\nGrowth of {what}, best; memory is the peak beside arguments and results")
     heads = " | ".join(f"{cores} threads, ns a row | memory, KiB" for cores in tables)
     print(f"| rows | {heads} |")
     print("|---|" + "---|---|" * len(tables))
@@ -367,7 +405,12 @@ def main():
     for count in cores:
         print_sides(in_own_process(given, "sides", count), given.rows, count)
     if not given.no_growth:
-        print_growth({count: in_own_process(given, "growth", count) for count in cores})
+        for measure, what in [
+            ("growth", "Gullet"),
+            ("full-growth", "the full study in batches of 32 Ki rows"),
+        ]:
+            tables = {count: in_own_process(given, measure, count) for count in cores}
+            print_growth(what, tables)
     print(f"load of the machine after: {os.getloadavg()[0]:.1f}")
 
 

@@ -1,4 +1,5 @@
-/* Studies over columns: the same bits as one call a cut, and what is refused. */
+/* Studies over columns: the same bits as one call a cut, and what is refused. An argument tells of how
+ * many rows. */
 #include "check.h"
 #include <gullet.h>
 #include <math.h>
@@ -23,6 +24,7 @@ static double axial[ROWS], radial[ROWS], lengths[ROWS], diameters[ROWS], results
 static uint32_t material_of[ROWS], machine_of[ROWS], operation_of[ROWS], kind_of[ROWS], direction_of[ROWS];
 static int size_of[ROWS];
 static gullet_status status[ROWS];
+static size_t row_count = ROWS;
 static uint8_t binding[ROWS], held_by[ROWS], warnings[ROWS];
 
 static int told(gullet_status given, gullet_status wanted, const char *parameter)
@@ -133,7 +135,7 @@ static gullet_study_batch batch_of(size_t result_count)
             results[i][row] = 12345.0;
     }
     memset(status, 0x55, sizeof status);
-    batch.count = ROWS;
+    batch.count = row_count;
     batch.inputs = inputs;
     batch.input_count = 4;
     batch.choices = choices;
@@ -221,7 +223,7 @@ static void parity(void)
         gullet_study_batch batch = batch_of(count);
         batch.threads = threads[t];
         CHECK(gullet_study_run(study, &batch) == GULLET_WARNING_ROWS_REFUSED);
-        for (row = 0; row < ROWS; row++) {
+        for (row = 0; row < row_count; row++) {
             gullet_setup **setup = &setups[material_of[row]][machine_of[row]][size_of[row]];
             if (*setup == NULL)
                 CHECK(gullet_setup_new(NULL, materials[material_of[row]], blank, cutters[size_of[row]],
@@ -230,8 +232,8 @@ static void parity(void)
         }
     }
     CHECK(wrong == 0);
-    CHECK(made > ROWS / 2 && made < 3 * ROWS);
-    printf("%lu rows, %lu of them good, %lu wrong\n", 3ul * ROWS, (unsigned long)made, (unsigned long)wrong);
+    CHECK(made > row_count / 2 && made < 3 * row_count);
+    printf("%lu rows, %lu of them good, %lu wrong\n", 3ul * row_count, (unsigned long)made, (unsigned long)wrong);
     for (row = 0; row < 3 * 2 * DIAMETERS; row++)
         gullet_setup_free((&setups[0][0][0])[row]);
 }
@@ -290,7 +292,7 @@ static void refused(void)
     wanted[0].values_si_out = axial + 1;
     CHECK(told(gullet_study_run(study, &batch), GULLET_ERROR_OVERLAP, gullet_result_name(1)) && untouched());
     batch = batch_of(2);
-    wanted[1].values_si_out = results[0] + ROWS - 1;
+    wanted[1].values_si_out = results[0] + row_count - 1;
     CHECK(told(gullet_study_run(study, &batch), GULLET_ERROR_OVERLAP, gullet_result_name(2)) && untouched());
     batch = batch_of(1);
     batch.held_by_limit_out = binding;
@@ -338,9 +340,13 @@ static void refused(void)
     gullet_study_free(NULL);
 }
 
-int main(void)
+int main(int argc, char **argv)
 {
     int i;
+    if (argc > 1)
+        row_count = (size_t)strtoul(argv[1], NULL, 10);
+    if (row_count == 0 || row_count > ROWS)
+        return 2;
     lists();
     set_up();
     parity();

@@ -172,6 +172,31 @@ fn neither_threads_nor_instructions_nor_neighbours_change_a_bit() {
     }
 }
 
+/// What is left out where it is not asked for decides nothing.
+#[test]
+fn fewer_results_change_no_bit_of_the_others() {
+    let drawn = Drawn::new(&mut Random(4), rows(), true);
+    let all = run(&drawn, Execution::default());
+    let fields = ResultField::all();
+    let ends = ["force_low", "force_high", "power_low", "power_high"];
+    let wanted: Vec<usize> = (0..fields.len())
+        .filter(|place| !ends.contains(&fields[*place].name))
+        .collect();
+    assert_eq!(wanted.len() + ends.len(), fields.len());
+    let study = MillingStudy::new(Library::builtin(), base());
+    let fewer = study
+        .run(&drawn.rows(), &wanted, Execution::default())
+        .unwrap();
+    let kept = Results {
+        columns: wanted
+            .iter()
+            .map(|place| all.columns[*place].clone())
+            .collect(),
+        ..all
+    };
+    same(&kept, &fewer, "fewer results");
+}
+
 #[cfg(not(debug_assertions))]
 #[test]
 fn a_million_rows_have_the_bits_of_the_scalar_call() {

@@ -33,6 +33,29 @@ pub(super) fn select(condition: bool, a: f64, b: f64) -> f64 {
     core::hint::select_unpredictable(condition, a, b)
 }
 
+/// The nearest whole number (ties to even); by sums, since the oldest vectors have no instruction for it.
+#[inline(always)]
+fn nearest(x: f64) -> f64 {
+    // From 2^51 on the sum may be off by one; from 2^52 on every number is whole.
+    const LARGE: f64 = 2_251_799_813_685_248.0;
+    let small = (x + ROUNDER) - ROUNDER;
+    select(x.abs() < LARGE, small, x)
+}
+
+/// The largest whole number at or below `x`; numbers from 2^51 on count as whole.
+#[inline(always)]
+pub fn floor(x: f64) -> f64 {
+    let near = nearest(x);
+    near - select(near > x, 1.0, 0.0)
+}
+
+/// The smallest whole number at or above `x`; numbers from 2^51 on count as whole.
+#[inline(always)]
+pub fn ceil(x: f64) -> f64 {
+    let near = nearest(x);
+    near + select(near < x, 1.0, 0.0)
+}
+
 /// `odd` where bit 0 of `number` is set, else `even`; a mask, because a comparison of 64-bit
 /// integers is not among the oldest vector instructions.
 #[inline(always)]

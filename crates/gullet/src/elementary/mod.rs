@@ -51,6 +51,7 @@ mod exponential;
 mod inverse;
 mod trigonometric;
 
+pub use bits::{ceil, floor};
 pub use exponential::{exp, fractional_power, ln, pow};
 pub use inverse::{acos, asin, atan, inverse_half_versine};
 pub use trigonometric::{cos, sin, tan};

@@ -5,7 +5,7 @@ mod define;
 mod describe;
 mod equation;
 mod listings;
-mod shared;
+pub(crate) mod shared;
 mod step;
 mod substitute;
 

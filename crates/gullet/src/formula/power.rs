@@ -71,7 +71,7 @@ formulas! {
         valid "chips of about 0.025 to 1.3 mm; the exponent is one value for all materials, so expect +-30 %";
         source "exponent 0.2: fit to the feed factors of Oberg E. et al., Machinery's Handbook, 31st ed. (their table follows the power -0.193), table seen";
         example "unit_power=2 J/mm3; table_chip_thickness=0.32 mm; chip_thickness=0.01 mm" => "4 J/mm3", 1e-9, "own arithmetic: 32^0.2 = 2";
-        = u * pow(h / h_0, -x)
+        = u * fractional_power(h / h_0, -x)
     }
 
     motor_power {

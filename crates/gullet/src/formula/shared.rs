@@ -1,7 +1,8 @@
 //! Expressions that several formulas are written with.
 
 use crate::quantity::math::{
-    asin, cos, inverse_half_versine, max, min, number, pow, select, sin, sqrt,
+    asin, ceil, cos, floor, fractional_power, inverse_half_versine, max, min, number, pow, select,
+    sin, sqrt, tan,
 };
 use crate::quantity::{Angle, Length, Ratio, Torque, si};
 
@@ -165,7 +166,69 @@ fn half_beta(x: Ratio, a: Ratio) -> Ratio {
 #[inline(always)]
 pub fn teeth_in_arc(teeth: Ratio, arc: Angle) -> Ratio {
     let quotient = teeth.value * arc.value / (2.0 * core::f64::consts::PI);
-    max(si((quotient - 1e-9).ceil()), number(1.0))
+    max(ceil(number(quotient - 1e-9)), number(1.0))
+}
+
+/// What the teeth in an arc can add up to, whatever the exponent of the chip thickness.
+#[derive(Clone, Copy)]
+pub struct TeethSum {
+    /// k, teeth in the arc at one instant at most.
+    pub teeth: Ratio,
+    /// s, bound of the sum of their sines over the largest in the arc; at least 1.
+    pub sines: Ratio,
+}
+
+impl TeethSum {
+    #[inline(always)]
+    pub fn of(teeth: Ratio, arc: Angle, largest_sine: Ratio) -> TeethSum {
+        let k = teeth_in_arc(teeth, arc);
+        let psi = si(2.0 * core::f64::consts::PI / teeth.value);
+        let s = min(largest_sine_sum(k, psi) / min(largest_sine, number(1.0)), k);
+        TeethSum {
+            teeth: k,
+            sines: max(s, number(1.0)),
+        }
+    }
+
+    /// S, sum of the forces over that of one tooth: k^m_c s^(1 - m_c).
+    #[inline(always)]
+    pub fn factor(&self, exponent: Ratio) -> Ratio {
+        fractional_power(self.teeth, exponent)
+            * fractional_power(self.sines, number(1.0) - exponent)
+    }
+}
+
+/// How far a helical edge lags over the axial depth, whatever the exponent of the chip thickness.
+#[derive(Clone, Copy)]
+pub struct HelixLag {
+    /// psi, the pitch angle of the teeth in radians.
+    pub pitch: Ratio,
+    /// t in radians.
+    pub lag: Ratio,
+    /// w, whole pitches in it.
+    pub whole: Ratio,
+}
+
+impl HelixLag {
+    #[inline(always)]
+    pub fn of(teeth: Ratio, axial_depth: Length, diameter: Length, helix: Angle) -> HelixLag {
+        let pitch = number(2.0 * core::f64::consts::PI) / teeth;
+        let lag = max(2.0 * axial_depth * tan(helix) / diameter, number(1e-9));
+        HelixLag {
+            pitch,
+            lag,
+            whole: floor(lag / pitch + number(1e-9)),
+        }
+    }
+
+    /// L, force of helical edges over that of straight ones whose bound is S.
+    #[inline(always)]
+    pub fn relief(&self, arc: Angle, chip_ratio: Ratio, exponent: Ratio, sum: Ratio) -> Ratio {
+        let (psi, t, w, s) = (self.pitch, self.lag, self.whole, sum);
+        let over_pitch = radians(arc) * fractional_power(chip_ratio, number(1.0) - exponent);
+        let q = min(over_pitch, psi * s);
+        min((w * q + min((t - w * psi) * s, q)) / (t * s), number(1.0))
+    }
 }
 
 /// Largest sum of the sines of k teeth a pitch psi apart, anywhere: sin(k psi/2)/sin(psi/2).

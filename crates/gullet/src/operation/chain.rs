@@ -165,47 +165,6 @@ pub(crate) fn geometry(
     }
 }
 
-/// A pair with what the arc makes of the force of one tooth under it, and the helix of that.
-#[inline(always)]
-pub(crate) fn law(inputs: &Inputs, geometry: &Geometry, pair: Pair) -> Law {
-    let tooth_sum = force::tooth_sum_factor::value(
-        inputs.teeth,
-        geometry.arc,
-        geometry.largest_sine,
-        pair.exponent,
-    );
-    let relief = force::helix_relief_factor::value(
-        inputs.teeth,
-        geometry.arc,
-        geometry.chip_ratio,
-        pair.exponent,
-        tooth_sum,
-        inputs.axial_depth,
-        inputs.diameter,
-        inputs.helix_angle,
-    );
-    Law {
-        kc11: pair.kc11,
-        exponent: pair.exponent,
-        tooth_sum,
-        relief,
-    }
-}
-
-/// The laws that limits are checked with, the default pair's first and repeated where there are fewer.
-pub(crate) fn laws(inputs: &Inputs, geometry: &Geometry) -> [Law; 4] {
-    let [a, others @ ..] = inputs.pairs();
-    let first = law(inputs, geometry, a);
-    let [b, c, d] = others.map(|pair| {
-        if pair == a {
-            first
-        } else {
-            law(inputs, geometry, pair)
-        }
-    });
-    [first, b, c, d]
-}
-
 #[inline(always)]
 pub(crate) fn max_chip(
     log: &mut impl Log,
@@ -286,62 +245,6 @@ pub(crate) fn k_c(log: &mut impl Log, pair: Pair, h: Length, factor: Ratio) -> P
     )
 }
 
-impl Law {
-    #[inline(always)]
-    pub(crate) fn pair(&self) -> Pair {
-        Pair {
-            kc11: self.kc11,
-            exponent: self.exponent,
-        }
-    }
-}
-
-impl Worst {
-    /// One law at a chip thickness.
-    #[inline(always)]
-    pub(crate) fn of(law: &Law, h: Length) -> Worst {
-        Worst {
-            kc11: law.kc11,
-            exponent: law.exponent,
-            tooth_sum: law.tooth_sum,
-            relief: law.relief,
-            k: k_c(&mut NoRecord, law.pair(), h, one()),
-        }
-    }
-
-    /// The other where its specific cutting force is higher.
-    #[inline(always)]
-    pub(crate) fn or(self, other: Worst) -> Worst {
-        let higher = other.k.value > self.k.value;
-        Worst {
-            kc11: select(higher, other.kc11, self.kc11),
-            exponent: select(higher, other.exponent, self.exponent),
-            tooth_sum: select(higher, other.tooth_sum, self.tooth_sum),
-            relief: select(higher, other.relief, self.relief),
-            k: select(higher, other.k, self.k),
-        }
-    }
-
-    /// The law with the highest specific cutting force at a chip thickness.
-    fn among(laws: &[Law; 4], h: Length) -> Worst {
-        let [a, others @ ..] = laws;
-        others
-            .iter()
-            .filter(|law| law.pair() != a.pair())
-            .fold(Worst::of(a, h), |worst, law| worst.or(Worst::of(law, h)))
-    }
-
-    #[inline(always)]
-    fn law(&self) -> Law {
-        Law {
-            kc11: self.kc11,
-            exponent: self.exponent,
-            tooth_sum: self.tooth_sum,
-            relief: self.relief,
-        }
-    }
-}
-
 /// Power and torque that limits are checked with.
 #[inline(always)]
 pub(crate) fn rotary_load(
@@ -361,10 +264,10 @@ pub(crate) fn peak_load(
     kinds: &Kinds,
     inputs: &Inputs,
     geometry: &Geometry,
-    law: &Law,
+    law: &Worst,
     max_chip: Length,
 ) -> Peak {
-    let k_peak = k_c(log, law.pair(), max_chip, inputs.wear_factor);
+    let k_peak = law.force(log, max_chip, inputs.wear_factor);
     let (tooth_sum, relief) = if log.records() {
         let sum = force::tooth_sum_factor::step(
             log,
@@ -475,8 +378,8 @@ pub(crate) fn outcome(
     f_z: Length,
 ) -> Outcome {
     let motion = motion(log, kinds, inputs, engaged, n, f_z);
-    let at_mean = Worst::among(laws, motion.mean_chip);
-    let at_largest = Worst::among(laws, motion.max_chip);
+    let at_mean = Worst::among(laws, motion.mean_chip, inputs.wear_factor);
+    let at_largest = Worst::among(laws, motion.max_chip, inputs.wear_factor);
     let rotary = rotary(log, inputs, &motion, &at_mean, n);
     let peak = peak(log, kinds, inputs, geometry, &motion, &at_largest);
     let finish = finish(log, kinds, inputs, geometry, &motion);
@@ -542,7 +445,7 @@ pub(crate) fn rotary(
     worst: &Worst,
     n: RotationalSpeed,
 ) -> Rotary {
-    let highest = worst.law().pair();
+    let highest = worst.pair();
     if log.records() {
         let [a, b, c, unit] = inputs.pairs();
         let by_unit_power = highest == unit && ![a, b, c].contains(&unit);
@@ -555,7 +458,7 @@ pub(crate) fn rotary(
             .to_owned()
         });
     }
-    let k_limit = k_c(log, highest, motion.mean_chip, inputs.wear_factor);
+    let k_limit = worst.force(log, motion.mean_chip, inputs.wear_factor);
     let (limit_power, limit_torque) = rotary_load(log, k_limit, motion.removal_rate, n);
     let (available_power, available_torque) = available(log, inputs, n);
     Rotary {
@@ -576,7 +479,7 @@ pub(crate) fn peak(
     motion: &Motion,
     worst: &Worst,
 ) -> Peak {
-    peak_load(log, kinds, inputs, geometry, &worst.law(), motion.max_chip)
+    peak_load(log, kinds, inputs, geometry, worst, motion.max_chip)
 }
 
 /// What the pass leaves and takes.

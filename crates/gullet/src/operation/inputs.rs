@@ -8,13 +8,14 @@ use crate::model::{Clamping, Cutter, Feed, Hold, Machine, PassKind, Practice, Sp
 use crate::quantity::math::number;
 use crate::quantity::{Force, Length, Pressure, Ratio, Velocity, si};
 use crate::table::{
-    FeedReader, Kienzle, KienzlePair, Library, Material, MeasuredAt, Process, Ranged, UnitPower,
+    FeedNumbers, FeedReader, Kienzle, KienzlePair, Library, Material, MeasuredAt, Process, Ranged,
+    UnitPower,
 };
 
 /// What the tables say of a material under a tool, whatever the size of cutter and cut.
 pub(crate) struct Grounds {
     speed: Result<Ranged<Velocity>>,
-    feed: Option<FeedReader>,
+    pub feed: Option<FeedReader>,
     no_feed: Option<Error>,
     kienzle: Result<Kienzle>,
     unit_power: Option<UnitPower>,
@@ -379,30 +380,30 @@ pub(crate) fn fill_pass(inputs: &mut Inputs, practice: &Practice, grounds: &Grou
 
 /// Fills in the feed of the tables at the size of cutter and cut.
 pub(crate) fn fill_feed(inputs: &mut Inputs, grounds: &Grounds) {
-    let numbers = grounds
+    let found = grounds
         .feed
         .as_ref()
         .map(|reader| reader.numbers(inputs.diameter.value, inputs.axial_depth.value));
-    match numbers {
-        Some(feed) if !feed.start.is_nan() => {
-            inputs.feed_low = si(feed.low);
-            inputs.feed_start = si(feed.start);
-            inputs.feed_high = si(feed.high);
-            if feed.assumed {
-                inputs.assumed = si(1.0);
-            }
-        }
-        // What the job asks for is all there is to compare with.
-        _ => {
-            let asked = if inputs.asked_feed.value == 0.0 {
-                si(f64::NAN)
-            } else {
-                inputs.asked_feed
-            };
-            (inputs.feed_low, inputs.feed_start, inputs.feed_high) = (asked, asked, asked);
-            inputs.assumed = si(1.0);
-        }
+    let feed = feed_or_asked(found, inputs.asked_feed.value);
+    inputs.feed_low = si(feed.low);
+    inputs.feed_start = si(feed.start);
+    inputs.feed_high = si(feed.high);
+    if feed.assumed {
+        inputs.assumed = si(1.0);
     }
+}
+
+/// The feed of the tables; where they hold none, the one asked for is all there is to compare with.
+pub(crate) fn feed_or_asked(found: Option<FeedNumbers>, asked: f64) -> FeedNumbers {
+    found.filter(|feed| !feed.start.is_nan()).unwrap_or({
+        let asked = if asked == 0.0 { f64::NAN } else { asked };
+        FeedNumbers {
+            low: asked,
+            start: asked,
+            high: asked,
+            assumed: true,
+        }
+    })
 }
 
 /// Where the tables hold no speed, the one asked for is all there is to compare with.

@@ -2,6 +2,7 @@
 
 use super::chain;
 use super::cut::{Limit, Relief};
+use super::law;
 use super::limits::{self, Entry, LimitName, See, Verdict};
 use super::milling::Lowering;
 use super::numbers::{Candidate, Engagement, Geometry, Inputs, Outcome};
@@ -204,7 +205,7 @@ pub(super) fn add_reliefs_at(
             report.inputs,
             engaged,
             geometry,
-            &chain::laws(report.inputs, geometry),
+            &law::laws(report.inputs, geometry),
             candidate.speed,
             candidate.wanted,
         )
@@ -302,7 +303,7 @@ fn wanted_at(report: &Report, axial_depth: Length, feed: &Ranged<Length>) -> Opt
             .then_some(inputs.lowest_speed)
     })?;
     let geometry = chain::geometry(silent, kinds, &inputs, &engaged);
-    let laws = chain::laws(&inputs, &geometry);
+    let laws = law::laws(&inputs, &geometry);
     let candidate = speed_feed::feed(
         silent,
         kinds,

@@ -7,6 +7,7 @@ mod cut;
 mod cut_numbers;
 pub(crate) mod inputs;
 pub(crate) mod lanes;
+pub(crate) mod law;
 mod ledger;
 pub(crate) mod limits;
 mod milling;

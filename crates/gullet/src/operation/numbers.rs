@@ -169,15 +169,12 @@ impl Inputs {
 }
 
 impl InputsBlock {
-    /// Takes over what the tables say of one row.
-    pub(crate) fn set_tables(&mut self, lane: usize, row: &Inputs) {
+    /// Takes over the speeds of one row.
+    pub(crate) fn set_speeds(&mut self, lane: usize, row: &Inputs) {
         self.speed_low[lane] = row.speed_low.value;
         self.speed_start[lane] = row.speed_start.value;
         self.speed_high[lane] = row.speed_high.value;
         self.speed_chosen[lane] = row.speed_chosen.value;
-        self.feed_low[lane] = row.feed_low.value;
-        self.feed_start[lane] = row.feed_start.value;
-        self.feed_high[lane] = row.feed_high.value;
         self.assumed[lane] = row.assumed.value;
     }
 }
@@ -225,6 +222,20 @@ lanes! {
 }
 
 lanes! {
+    /// What the laws of all pairs take from the arc and the helix.
+    Teeth, TeethBlock {
+        /// In the arc at one instant at most.
+        teeth: Ratio,
+        /// Bound of the sum of their sines over the largest.
+        sines: Ratio,
+        /// Angles of a pitch and of the lag of an edge, in radians, and whole pitches in that.
+        pitch: Ratio,
+        lag: Ratio,
+        whole: Ratio,
+    }
+}
+
+lanes! {
     /// A pair with what the arc and the helix make of it: a law that limits are checked with.
     Law, LawBlock {
         kc11: Pressure,
@@ -267,7 +278,8 @@ lanes! {
 }
 
 lanes! {
-    /// The law that is the worst at some chip thickness, and its specific cutting force there.
+    /// The law that is the worst at some chip thickness, and its specific cutting force there with a
+    /// worn edge.
     Worst, WorstBlock {
         kc11: Pressure,
         exponent: Ratio,
@@ -286,6 +298,15 @@ lanes! {
         removal_rate: VolumeRate,
         power: Power,
         torque: Torque,
+    }
+}
+
+lanes! {
+    /// The load that uses most of its bound.
+    Load, LoadBlock {
+        /// Number of its limit.
+        number: Ratio,
+        share: Ratio,
     }
 }
 

@@ -12,7 +12,7 @@ use super::numbers::{Inputs, Kinds, Outcome};
 use super::request::Pass;
 use super::results::{self, THICKEST_CHIP, THINNEST_CHIP};
 use super::settle::{Settled, Stop, Stuck};
-use super::{cautions, chain};
+use super::{cautions, chain, law};
 use crate::error::{Code, Error, Problem, Result};
 use crate::formula::NoRecord;
 use crate::quantity::math::min;
@@ -173,7 +173,7 @@ impl Report<'_> {
             self.inputs,
             &stuck.engaged,
             &stuck.geometry,
-            &chain::laws(self.inputs, &stuck.geometry),
+            &law::laws(self.inputs, &stuck.geometry),
             speed,
             feed,
         )

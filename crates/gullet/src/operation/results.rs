@@ -61,32 +61,48 @@ pub(crate) fn ends(
     geometry: &Geometry,
     outcome: &Outcome,
 ) -> Ends {
-    let [a, b, c, _] = inputs.pairs();
-    let k_a = k_c(&mut NoRecord, a, outcome.motion.mean_chip, one());
+    let [_, b, c, _] = inputs.pairs();
+    let k_a = outcome.motion.specific_cutting_force;
     let k_b = k_c(&mut NoRecord, b, outcome.motion.mean_chip, one());
     let k_c = k_c(&mut NoRecord, c, outcome.motion.mean_chip, one());
     let power_low = power_with(outcome, min(min(k_a, k_b), k_c));
     let power_high = power_with(outcome, max(max(k_a, k_b), k_c));
+    let times = times(inputs, engaged, geometry);
     Ends {
         force_low: force::tangential_force::value(power_low, outcome.motion.cutting_speed),
         force_high: force::tangential_force::value(power_high, outcome.motion.cutting_speed),
         power_low,
         power_high,
-        time_low: time_at(
-            inputs,
-            engaged,
-            geometry,
-            inputs.speed_high,
-            inputs.feed_high,
-        ),
-        time_start: time_at(
-            inputs,
-            engaged,
-            geometry,
-            inputs.speed_start,
-            inputs.feed_start,
-        ),
-        time_high: time_at(inputs, engaged, geometry, inputs.speed_low, inputs.feed_low),
+        time_low: times.low,
+        time_start: times.start,
+        time_high: times.high,
+    }
+}
+
+/// Whether forces and powers at the ends are surely numbers where the loads of the limits are: none of
+/// the material's pairs lies above the worst, so they are far from too large.
+#[inline(always)]
+pub(crate) fn ends_are_sound(inputs: &Inputs, outcome: &Outcome) -> bool {
+    (outcome.rotary.limit_power.value < 1e100)
+        & (inputs.wear_factor.value > 1e-50)
+        & (outcome.motion.cutting_speed.value > 1e-50)
+}
+
+/// Times of the pass at the ends of the tables and at their start.
+#[derive(Clone, Copy)]
+pub(crate) struct Times {
+    pub low: Time,
+    pub start: Time,
+    pub high: Time,
+}
+
+#[inline(always)]
+pub(crate) fn times(inputs: &Inputs, engaged: &Engagement, geometry: &Geometry) -> Times {
+    let at = |v, f| time_at(inputs, engaged, geometry, v, f);
+    Times {
+        low: at(inputs.speed_high, inputs.feed_high),
+        start: at(inputs.speed_start, inputs.feed_start),
+        high: at(inputs.speed_low, inputs.feed_low),
     }
 }
 

@@ -3,6 +3,7 @@
 use super::chain;
 use super::cut::Log;
 use super::inputs::Tables;
+use super::law;
 use super::limits::{self, LimitName, Verdict};
 use super::milling::Lowering;
 use super::numbers::{Candidate, Engagement, Geometry, Inputs, Kinds, Outcome, Speeds};
@@ -43,7 +44,7 @@ impl Stuck {
             inputs,
             &self.engaged,
             &self.geometry,
-            &chain::laws(inputs, &self.geometry),
+            &law::laws(inputs, &self.geometry),
             self.candidate.speed,
             self.smallest,
         );
@@ -119,7 +120,7 @@ pub(crate) fn settle(
         }
     });
     let geometry = chain::geometry(log, kinds, inputs, &engaged);
-    let laws = chain::laws(inputs, &geometry);
+    let laws = law::laws(inputs, &geometry);
     let smallest = speed_feed::feed_for_chip(&geometry, inputs.smallest_chip);
     let feed_at = |speed| {
         speed_feed::feed(

@@ -5,7 +5,9 @@ use super::cut::{Log, support_text};
 use super::inputs::Tables;
 use super::limits::{self, LimitName};
 use super::milling::Lowering;
-use super::numbers::{Candidate, Engagement, Geometry, Inputs, Kinds, Law, Speeds, Wanted, one};
+use super::numbers::{
+    Candidate, Engagement, Geometry, Inputs, Kinds, Law, Load, Speeds, Wanted, Worst, one,
+};
 use super::request::Operation;
 use crate::formula::{NoRecord, chip, practice, rotation};
 use crate::quantity::math::{min, select};
@@ -171,9 +173,12 @@ pub(crate) fn feed(
     if lowering == Lowering::Allowed {
         let loads = wanted_loads(kinds, inputs, engaged, &candidate);
         let [a, others @ ..] = laws;
-        candidate = hold_for_law(kinds, inputs, geometry, &loads, candidate, a);
-        for law in others.iter().filter(|law| law.pair() != a.pair()) {
-            candidate = hold_for_law(kinds, inputs, geometry, &loads, candidate, law);
+        let others = others.iter().filter(|law| law.pair() != a.pair());
+        for law in core::iter::once(a).chain(others) {
+            let load = load(kinds, inputs, geometry, &loads, speed, law);
+            if overloads(load.share.value) {
+                candidate = hold_for_load(candidate, law, &load);
+            }
         }
     }
     if log.records()
@@ -206,22 +211,28 @@ pub(crate) fn wanted_loads(
     }
 }
 
-/// Lowers the feed until one law keeps every load within its bound: the load used to the largest
-/// share asks for the lowest feed.
+/// The load that one law uses to the largest share at the wanted feed.
 #[inline(always)]
-pub(crate) fn hold_for_law(
+pub(crate) fn load(
     kinds: &Kinds,
     inputs: &Inputs,
     geometry: &Geometry,
     wanted: &Wanted,
-    mut candidate: Candidate,
+    speed: RotationalSpeed,
     law: &Law,
-) -> Candidate {
+) -> Load {
     let silent = &mut NoRecord;
-    let speed = candidate.speed;
     let k = chain::k_c(silent, law.pair(), wanted.mean_chip, inputs.wear_factor);
+    let at_largest = Worst::of(law, wanted.max_chip, inputs.wear_factor);
     let (power, torque) = chain::rotary_load(silent, k, wanted.removal_rate, speed);
-    let peak = chain::peak_load(silent, kinds, inputs, geometry, law, wanted.max_chip);
+    let peak = chain::peak_load(
+        silent,
+        kinds,
+        inputs,
+        geometry,
+        &at_largest,
+        wanted.max_chip,
+    );
     let of_power = (LimitName::Power.lane(), power.value / wanted.power.value);
     let of_torque = (LimitName::Torque.lane(), torque.value / wanted.torque.value);
     let bent = peak.deflection.value / inputs.deflection.value;
@@ -232,8 +243,25 @@ pub(crate) fn hold_for_law(
     let load = larger(first, second);
     let load = larger(load, (LimitName::Deflection.lane(), bent));
     let (number, share) = larger(load, (LimitName::Clamping.lane(), clamped));
-    let cap = practice::feed_for_load_share::value(candidate.wanted, si(share), law.exponent);
-    candidate.hold(number, select(share > 1.0, cap, si(f64::INFINITY)));
+    Load {
+        number: si(number),
+        share: si(share),
+    }
+}
+
+/// Whether a load is beyond its bound.
+#[inline(always)]
+pub(crate) fn overloads(share: f64) -> bool {
+    share > 1.0
+}
+
+/// Lowers the feed until one law keeps every load within its bound: the load used to the largest
+/// share asks for the lowest feed.
+#[inline(always)]
+pub(crate) fn hold_for_load(mut candidate: Candidate, law: &Law, load: &Load) -> Candidate {
+    let cap = practice::feed_for_load_share::value(candidate.wanted, load.share, law.exponent);
+    let over = overloads(load.share.value);
+    candidate.hold(load.number.value, select(over, cap, si(f64::INFINITY)));
     candidate
 }
 

@@ -48,6 +48,18 @@ pub fn fractional_power(x: Ratio, y: Ratio) -> Ratio {
     si(elementary::fractional_power(x.value, y.value))
 }
 
+/// The largest whole number at or below `x`.
+#[inline(always)]
+pub fn floor(x: Ratio) -> Ratio {
+    si(elementary::floor(x.value))
+}
+
+/// The smallest whole number at or above `x`.
+#[inline(always)]
+pub fn ceil(x: Ratio) -> Ratio {
+    si(elementary::ceil(x.value))
+}
+
 /// A pure number as a quantity.
 #[inline(always)]
 pub fn number(x: f64) -> Ratio {

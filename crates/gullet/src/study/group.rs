@@ -35,6 +35,8 @@ pub(super) struct Group {
     pub grounds: Arc<Grounds>,
     /// The numbers; columns are laid over them.
     pub template: Inputs,
+    /// The same before anything of the base's pass is filled in.
+    pub tables: Inputs,
     /// The different pairs that limits are checked with, the default one first.
     pub pairs: Vec<Pair>,
     /// The base with the choices made.
@@ -145,7 +147,8 @@ impl MillingStudy<'_> {
         let grounds = self.grounds(place, &base, process);
         let shop = base.shop().ok_or(Code::Missing)?;
         let kinds = kinds(&shop, &grounds, &base.pass);
-        let mut template = template(&shop, &grounds);
+        let tables = template(&shop, &grounds);
+        let mut template = tables;
         fill_pass(&mut template, shop.practice, &grounds, &base.pass);
         let [own, others @ ..] = template.pairs();
         let pairs = core::iter::once(own)
@@ -155,6 +158,7 @@ impl MillingStudy<'_> {
             kinds,
             grounds,
             template,
+            tables,
             pairs,
             base,
         })

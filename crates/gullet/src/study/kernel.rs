@@ -11,13 +11,14 @@ use super::stages;
 use super::uncertainty::{Quantiles, Uncertainty};
 use crate::error::Code;
 use crate::formula::{Column, NoRecord};
-use crate::operation::inputs::{fill_asked_speed, fill_feed};
+use crate::operation::inputs::{feed_or_asked, fill_asked_speed};
 use crate::operation::lanes::LANES;
 use crate::operation::limits::LimitName;
 use crate::operation::numbers::{Inputs, Kinds};
 use crate::operation::results;
 use crate::operation::settle::{Settled, Stop, settle};
 use crate::operation::{Lowering, Operation};
+use crate::table::FeedCursor;
 use std::sync::Arc;
 
 /// Rows that one thread takes at a time.
@@ -151,6 +152,7 @@ impl Work for Chunk<'_> {
     #[inline(always)]
     fn run(mut self) {
         let mut block = Block::new();
+        let spread = self.wanted.iter().any(|result| block.is_spread(*result));
         let missing: Vec<usize> = (0..self.out.status.len())
             .filter(|place| self.is_missing(*place))
             .collect();
@@ -164,9 +166,10 @@ impl Work for Chunk<'_> {
                 }
             };
             block.inputs.fill(&group.template);
+            let mut cursor = group.grounds.feed.as_ref().map(FeedCursor::new);
             for lanes in places.chunks(LANES) {
-                self.gather(group, lanes, &mut block);
-                stages::compute(group, &mut block, lanes.len());
+                self.gather(group, &mut cursor, lanes, &mut block);
+                stages::compute(group, spread, &mut block, lanes.len());
                 self.mend(group, lanes.len(), &mut block);
                 self.scatter(lanes, &block);
                 if let Some(draws) = &mut self.draws {
@@ -231,7 +234,14 @@ impl Chunk<'_> {
     }
 
     /// Lays the columns over the numbers of the group.
-    fn gather(&self, group: &Group, places: &[usize], block: &mut Block) {
+    #[inline(always)]
+    fn gather(
+        &self,
+        group: &Group,
+        cursor: &mut Option<FeedCursor>,
+        places: &[usize],
+        block: &mut Block,
+    ) {
         let mut sized = false;
         for (input, column) in &self.rows.numbers {
             let lanes = input.lanes(&mut block.inputs);
@@ -274,16 +284,27 @@ impl Chunk<'_> {
         }
         if sized {
             // The tables are read row by row: a search is no work for vectors.
+            let tables = &group.tables;
             for lane in 0..places.len() {
-                let mut row = inputs.get(lane);
-                row.assumed = group.template.assumed;
-                row.speed_low = group.template.speed_low;
-                row.speed_start = group.template.speed_start;
-                row.speed_high = group.template.speed_high;
-                row.speed_chosen = group.template.speed_chosen;
-                fill_feed(&mut row, &group.grounds);
-                fill_asked_speed(&mut row);
-                inputs.set_tables(lane, &row);
+                let size = (inputs.diameter[lane], inputs.axial_depth[lane]);
+                let found = cursor.as_mut().map(|cursor| cursor.numbers(size.0, size.1));
+                let feed = feed_or_asked(found, inputs.asked_feed[lane]);
+                inputs.feed_low[lane] = feed.low;
+                inputs.feed_start[lane] = feed.start;
+                inputs.feed_high[lane] = feed.high;
+                let assumed = tables.assumed.value;
+                inputs.assumed[lane] = if feed.assumed { 1.0 } else { assumed };
+            }
+            if tables.speed_start.value.is_nan() {
+                for lane in 0..places.len() {
+                    let mut row = inputs.get(lane);
+                    row.speed_low = tables.speed_low;
+                    row.speed_start = tables.speed_start;
+                    row.speed_high = tables.speed_high;
+                    row.speed_chosen = tables.speed_chosen;
+                    fill_asked_speed(&mut row);
+                    inputs.set_speeds(lane, &row);
+                }
             }
         }
         block.status = [0; LANES];
@@ -291,6 +312,13 @@ impl Chunk<'_> {
 
     /// Rows that the lanes did not decide go through the scalar call.
     fn mend(&self, group: &Group, count: usize, block: &mut Block) {
+        let flags = block.careful.iter().zip(&block.verdict.exceeded);
+        if flags
+            .take(count)
+            .all(|(careful, exceeded)| *careful == 0.0 && *exceeded <= 0.0)
+        {
+            return;
+        }
         for lane in 0..count {
             if block.careful[lane] == 0.0 {
                 // A limit that stays exceeded is an error.
@@ -310,6 +338,7 @@ impl Chunk<'_> {
         }
     }
 
+    #[inline(always)]
     fn scatter(&mut self, places: &[usize], block: &Block) {
         let run = run_of(places);
         let results = block.results();
@@ -318,9 +347,7 @@ impl Chunk<'_> {
                 continue;
             };
             if let Some(slots) = run.clone().and_then(|run| column.get_mut(run)) {
-                for (slot, value) in slots.iter_mut().zip(lanes.iter()) {
-                    *slot = *value;
-                }
+                copy(slots, lanes.as_slice(), |value| value);
             } else {
                 for (place, value) in places.iter().zip(lanes.iter()) {
                     if let Some(slot) = column.get_mut(*place) {
@@ -329,7 +356,12 @@ impl Chunk<'_> {
                 }
             }
         }
-        for (lane, place) in places.iter().enumerate() {
+        let bad = block
+            .status
+            .iter()
+            .take(places.len())
+            .any(|status| *status != 0);
+        for (lane, place) in places.iter().enumerate().filter(|_| bad) {
             if block.status[lane] != 0 {
                 for column in &mut self.out.columns {
                     if let Some(slot) = column.get_mut(*place) {
@@ -338,8 +370,22 @@ impl Chunk<'_> {
                 }
             }
         }
+        let out = &mut self.out;
+        if let Some(run) = run
+            && let (Some(status), Some(binding), Some(held_by), Some(warnings)) = (
+                out.status.get_mut(run.clone()),
+                out.binding.get_mut(run.clone()),
+                out.held_by.get_mut(run.clone()),
+                out.warnings.get_mut(run),
+            )
+        {
+            copy(status, &block.status, |status| status);
+            copy(binding, &block.verdict.binding, |number| number as u8);
+            copy(held_by, &block.candidate.held_by, |number| number as u8);
+            copy(warnings, &block.doubts, |bits| bits as u8);
+            return;
+        }
         for (lane, place) in places.iter().enumerate() {
-            let out = &mut self.out;
             if let (Some(status), Some(binding), Some(held_by), Some(warnings)) = (
                 out.status.get_mut(*place),
                 out.binding.get_mut(*place),
@@ -355,7 +401,16 @@ impl Chunk<'_> {
     }
 }
 
+/// Copies as many values as there are slots.
+#[inline(always)]
+fn copy<A: Copy, B>(slots: &mut [B], values: &[A], convert: impl Fn(A) -> B) {
+    for (slot, value) in slots.iter_mut().zip(values) {
+        *slot = convert(*value);
+    }
+}
+
 /// The places as a range, where they follow one another.
+#[inline(always)]
 fn run_of(places: &[usize]) -> Option<std::ops::Range<usize>> {
     let (first, last) = (*places.first()?, *places.last()?);
     (last - first + 1 == places.len()).then_some(first..last + 1)

@@ -4,8 +4,8 @@ use super::rows::{Input, NONE};
 use crate::operation::lanes::LANES;
 use crate::operation::limits::VerdictBlock;
 use crate::operation::numbers::{
-    CandidateBlock, EngagementBlock, FinishBlock, GeometryBlock, InputsBlock, LawBlock,
-    MotionBlock, PeakBlock, RotaryBlock, SpeedsBlock, WantedBlock, WorstBlock,
+    CandidateBlock, EngagementBlock, FinishBlock, GeometryBlock, InputsBlock, LawBlock, LoadBlock,
+    MotionBlock, PeakBlock, RotaryBlock, SpeedsBlock, TeethBlock, WantedBlock, WorstBlock,
 };
 use crate::operation::results::{EndsBlock, PaceBlock};
 
@@ -21,12 +21,15 @@ pub(super) struct Block {
     pub fast: Lanes,
     pub real: Lanes,
     pub geometry: GeometryBlock,
+    pub teeth: TeethBlock,
     /// The laws of the group, the default pair's first; those beyond its number are not used.
     pub laws: [LawBlock; 4],
     /// The worst of them at the mean and at the largest chip.
     pub at_mean: WorstBlock,
     pub at_largest: WorstBlock,
     pub wanted: WantedBlock,
+    /// Of one law after the other.
+    pub load: LoadBlock,
     /// Before and after the machine's feed is looked at.
     pub unsnapped: CandidateBlock,
     pub candidate: CandidateBlock,
@@ -57,10 +60,12 @@ impl Block {
             fast: zeros,
             real: zeros,
             geometry: GeometryBlock::every(0.0),
+            teeth: TeethBlock::every(0.0),
             laws: core::array::from_fn(|_| LawBlock::every(0.0)),
             at_mean: WorstBlock::every(0.0),
             at_largest: WorstBlock::every(0.0),
             wanted: WantedBlock::every(0.0),
+            load: LoadBlock::every(0.0),
             unsnapped: CandidateBlock::every(0.0),
             candidate: CandidateBlock::every(0.0),
             wanted_feed: zeros,
@@ -76,6 +81,18 @@ impl Block {
             careful: zeros,
             status: [0; LANES],
         })
+    }
+
+    /// Whether a result is one that the stages leave out unless it is asked for.
+    pub(super) fn is_spread(&self, result: usize) -> bool {
+        let spread = [
+            &self.ends.force_low,
+            &self.ends.force_high,
+            &self.ends.power_low,
+            &self.ends.power_high,
+        ];
+        let lanes = self.results().get(result).copied();
+        lanes.is_some_and(|lanes| spread.iter().any(|other| core::ptr::eq(*other, lanes)))
     }
 
     /// The lanes of every result, in the order of the list of all.

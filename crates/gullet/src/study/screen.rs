@@ -1,5 +1,6 @@
 //! The quick look at a row: whether it is surely within what the scalar call admits.
 
+use crate::elementary::floor;
 use crate::operation::Operation;
 use crate::operation::numbers::{Inputs, Kinds};
 
@@ -20,7 +21,7 @@ pub(super) fn clean(kinds: &Kinds, inputs: &Inputs) -> bool {
     let helix = inputs.helix_angle.value;
     let cutter = within(d, 1.0)
         & within(teeth, 200.0)
-        & (teeth == teeth.round_ties_even())
+        & (teeth == floor(teeth))
         & within(flutes, 1e6)
         & within(inputs.shank_diameter.value, 1e6)
         & within(stick_out, 1e6)

@@ -1,5 +1,7 @@
 //! Feeds per tooth and per revolution, over cutter diameter and axial depth.
 
+mod cursor;
+
 use super::library::Library;
 use super::rows::{Common, FeedRow};
 use super::select::{Hit, Question, TableRow, attempts};
@@ -7,6 +9,8 @@ use super::speed::no_data;
 use super::types::{Material, Process, Ranged, Support, ToolMaterial};
 use crate::error::{Code, Problem, Result};
 use crate::quantity::{Length, si};
+
+pub(crate) use cursor::FeedCursor;
 
 impl TableRow for FeedRow {
     fn common(&self) -> &Common {
@@ -210,6 +214,42 @@ fn at_diameter(rows: &[FeedRow], diameter: f64) -> Option<Reading<'_>> {
     Some(Reading { values, rows, read })
 }
 
+/// An axial depth less what rounding may add to it.
+fn reach(depth: f64) -> f64 {
+    depth - 1e-9 * depth.abs()
+}
+
+/// Where a depth stands between two.
+fn share(d0: f64, d1: f64, depth: f64) -> f64 {
+    ((depth - d0) / (d1 - d0)).clamp(0.0, 1.0)
+}
+
+/// The axial depths, less rounding, that are read from the same columns.
+#[derive(Clone, Copy)]
+struct Span {
+    above: f64,
+    up_to: f64,
+}
+
+impl Span {
+    const EVERY: Span = Span {
+        above: f64::NEG_INFINITY,
+        up_to: f64::INFINITY,
+    };
+
+    /// The depths in both.
+    fn and(self, other: Span) -> Span {
+        Span {
+            above: self.above.max(other.above),
+            up_to: self.up_to.min(other.up_to),
+        }
+    }
+
+    fn holds(self, reach: f64) -> bool {
+        self.above < reach && reach <= self.up_to
+    }
+}
+
 /// The rows of one source that answer alike, by axial depth.
 struct Series {
     tier: u8,
@@ -224,23 +264,36 @@ struct Series {
 
 impl Series {
     /// Shows the readings at a diameter and an axial depth, straight between depths and constant
-    /// beyond them.
-    fn readings<'r>(&'r self, diameter: f64, depth: f64, mut see: impl FnMut(Deep<'r>)) {
+    /// beyond them; gives the depths that are read from the same columns.
+    fn readings<'r>(&'r self, diameter: f64, depth: f64, mut see: impl FnMut(Deep<'r>)) -> Span {
         for column in &self.plain {
             if let Some(reading) = at_diameter(&column.rows, diameter) {
                 see(Deep::One(reading));
             }
+        }
+        if self.deep.is_empty() {
+            return Span::EVERY;
         }
         let depth_of = |column: &Column| column.axial_depth.unwrap_or_default();
         let read = |place: usize| {
             let column = self.deep.get(place)?;
             Some((depth_of(column), at_diameter(&column.rows, diameter)?))
         };
-        let reach = depth - 1e-9 * depth.abs();
+        let reach = reach(depth);
         let place = self
             .deep
             .iter()
             .position(|column| reach <= depth_of(column));
+        let bound = |place: Option<usize>, none: f64| {
+            place
+                .and_then(|place| self.deep.get(place))
+                .map_or(none, depth_of)
+        };
+        let last = place.unwrap_or(self.deep.len()).checked_sub(1);
+        let span = Span {
+            above: bound(last, f64::NEG_INFINITY),
+            up_to: bound(place, f64::INFINITY),
+        };
         match place {
             Some(0) => {
                 if let Some((_, reading)) = read(0) {
@@ -249,8 +302,7 @@ impl Series {
             }
             Some(place) => {
                 if let (Some((d0, a)), Some((d1, b))) = (read(place - 1), read(place)) {
-                    let share = ((depth - d0) / (d1 - d0)).clamp(0.0, 1.0);
-                    see(Deep::Between(d0, a, d1, b, share));
+                    see(Deep::Between(d0, a, d1, b, share(d0, d1, depth)));
                 }
             }
             None => {
@@ -259,6 +311,7 @@ impl Series {
                 }
             }
         }
+        span
     }
 }
 

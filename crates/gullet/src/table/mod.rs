@@ -18,7 +18,7 @@ mod select;
 mod speed;
 mod types;
 
-pub(crate) use feed::FeedReader;
+pub(crate) use feed::{FeedCursor, FeedNumbers, FeedReader};
 pub use force::{ForceBand, Kienzle, UnitPower};
 pub use hardness::HardnessScale;
 pub use library::{Library, LibraryRef, Overlay};

@@ -31,12 +31,7 @@ formulas! {
         valid "upper bound for straight and for helical edges, equal pitch, sharp edges (force of a tooth as the power 1 - m_c of its chip thickness); at m_c = 0 it bounds the sum of the sines over the largest; an edge force that does not depend on the chip is to be multiplied by k instead; angles in radians";
         source "derived: k sines a pitch apart sum to sin(k psi/2)/sin(psi/2) times the sine of their middle; powers below 1 by Jensen's inequality; a helix averages straight edges";
         example "teeth=4; engagement_angle=180 deg; largest_sine=1" => "1.4142135624", 1e-9, "identity, slot with four teeth: sin 45 deg + sin 135 deg";
-        = {
-            let k = teeth_in_arc(z, phi_s);
-            let psi = si(2.0 * PI / z.value);
-            let s = min(largest_sine_sum(k, psi) / min(s_max, number(1.0)), k);
-            pow(k, m_c) * pow(max(s, number(1.0)), number(1.0) - m_c)
-        }
+        = TeethSum::of(z, phi_s, s_max).factor(m_c)
     }
 
     helix_relief_factor {
@@ -57,13 +52,7 @@ formulas! {
         source "derived: a helix spreads the straight-edge force over the lag t; over a whole pitch that force sums to at most q, by Jensen's inequality, and over less to at most its bound S";
         example "teeth=2; engagement_angle=90 deg; chip_ratio=0.5; chip_exponent=0; tooth_sum_factor=1; axial_depth=10 mm; diameter=10 mm; helix_angle=45 deg" => "0.39269908", 1e-7,
             "own arithmetic: lag 2 rad, q = pi/4, so (pi/4)/2";
-        = {
-            let psi = number(2.0 * PI) / z;
-            let t = max(2.0 * a_p * tan(beta) / D, number(1e-9));
-            let q = min(radians(phi_s) * pow(c, number(1.0) - m_c), psi * S);
-            let w = number(((t / psi).value + 1e-9).floor());
-            min((w * q + min((t - w * psi) * S, q)) / (t * S), number(1.0))
-        }
+        = HelixLag::of(z, a_p, D, beta).relief(phi_s, c, m_c, S)
     }
 
     peak_tangential_force {
