@@ -45,7 +45,7 @@ pub(crate) enum CostSource {
 /// use arrow_array::{Float64Array, RecordBatch, StringArray};
 /// use arrow_schema::{DataType, Field, Schema};
 /// use gullet::study::Execution;
-/// use gullet::table::LibraryRef;
+/// use gullet::table::Library;
 /// use gullet_table::{StudyOptions, StudyPlan};
 /// use std::sync::Arc;
 ///

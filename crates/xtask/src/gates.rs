@@ -106,7 +106,16 @@ pub fn run_all() -> bool {
     });
     gates.gate("doctests", |counts| {
         counted(
-            cargo(&["test", "--workspace", "--doc", "--no-fail-fast", "--locked"]),
+            // The documentation of the C library is for its header: its examples are C.
+            cargo(&[
+                "test",
+                "--workspace",
+                "--exclude",
+                "gullet-c",
+                "--doc",
+                "--no-fail-fast",
+                "--locked",
+            ]),
             counts,
         )
     });

@@ -46,7 +46,7 @@ use crate::table::LibraryRef;
 /// # [cut]
 /// # operation = "side-milling"
 /// # axial_depth = "1/4 in"
-/// # stock = "0.1 in"
+/// # remove = "0.1 in"
 /// # "#;
 /// let library = Library::builtin();
 /// let job = Job::from_toml(JOB, library)?;
