@@ -7,16 +7,16 @@ use std::path::{Path, PathBuf};
 use std::process::{Child, Output, Stdio};
 use std::time::{Duration, Instant};
 
-const ROWS: &str = "crates/gullet-cli/studies/stop_blocks.csv";
-const JOB: &str = "crates/gullet-cli/jobs/bearing_bracket.toml";
+pub const ROWS: &str = "crates/gullet-cli/studies/stop_blocks.csv";
+pub const JOB: &str = "crates/gullet-cli/jobs/bearing_bracket.toml";
 
-fn path(folder: &Path, name: &str) -> String {
+pub fn path(folder: &Path, name: &str) -> String {
     folder.join(name).to_str().unwrap().to_owned()
 }
 
 /// A study of the example job; what is told on standard error.
 #[track_caller]
-fn study(from: &str, to: &str, more: &[&str]) -> String {
+pub fn study(from: &str, to: &str, more: &[&str]) -> String {
     let mut words = vec!["study", from, to, "--job", JOB];
     words.extend(more);
     let output = run(&words);
@@ -41,7 +41,7 @@ fn written(folder: &Path, name: &str, text: &str) -> String {
 }
 
 /// The cells of a column.
-fn column(csv: &str, name: &str) -> Vec<String> {
+pub fn column(csv: &str, name: &str) -> Vec<String> {
     let mut reader = csv::Reader::from_path(Path::new(ROOT).join(csv)).unwrap();
     let place = reader
         .headers()
@@ -546,89 +546,4 @@ fn text_in_parquet_that_is_none_is_refused() {
     ]);
     assert_eq!((code, lines.len()), (3, 1), "{lines:?}");
     assert_eq!(files(&folder), ["in.parquet"]);
-}
-
-#[test]
-fn quantiles_stand_behind_their_results_and_are_drawn_alike() {
-    let folder = folder("study_spreads");
-    let spreads = [
-        "--columns",
-        "time,deflection",
-        "--spread",
-        "cutting_force=0.85..1.2",
-        "--spread",
-        "feed=0.9..1..1.05",
-        "--draws",
-        "400",
-        "--quantiles",
-        "0,0.5,1",
-    ];
-    let first = path(&folder, "first.csv");
-    study(ROWS, &first, &spreads);
-    let numbers = |file: &str, name: &str| -> Vec<f64> {
-        let cells = column(file, name);
-        let told = cells.iter().filter(|cell| !cell.is_empty());
-        told.map(|cell| cell.parse().unwrap()).collect()
-    };
-    let time = numbers(&first, "time_s");
-    assert_eq!(time.len(), 5);
-    for (row, time) in time.iter().enumerate() {
-        let at = |name: &str| numbers(&first, name)[row];
-        let (least, median, most) = (at("time_p0_s"), at("time_p50_s"), at("time_p100_s"));
-        // The time goes with the inverse of the feed.
-        assert!(time / 1.05 <= least && least < median && median < most && most <= time / 0.9);
-        assert!(at("deflection_p0_in") < at("deflection_p50_in"));
-        assert_eq!(at("draws_left_out"), 0.0);
-    }
-    // Another number of threads, and Parquet, give the same draws; another seed does not.
-    let parquet = path(&folder, "rows.parquet");
-    let threads = [&spreads[..], &["--threads", "1"]].concat();
-    study(ROWS, &parquet, &threads);
-    let again = path(&folder, "again.csv");
-    let named = ["--columns", "travel", "--pass-through", "time_s"];
-    study(&parquet, &again, &named);
-    assert_eq!(numbers(&again, "time_p50_s"), numbers(&first, "time_p50_s"));
-    let other = path(&folder, "other.csv");
-    study(ROWS, &other, &[&spreads[..], &["--seed", "2"]].concat());
-    assert_ne!(numbers(&other, "time_p50_s"), numbers(&first, "time_p50_s"));
-}
-
-#[test]
-fn every_bad_spread_is_told_at_once() {
-    let folder = folder("study_bad_spreads");
-    let to = path(&folder, "out.csv");
-    let words = |more: &[&'static str]| {
-        let mut words = vec!["study", ROWS, to.as_str(), "--job", JOB];
-        words.extend(more);
-        let output = run(&words);
-        assert_eq!(output.status.code(), Some(2));
-        String::from_utf8(output.stderr).unwrap()
-    };
-    let told = words(&[
-        "--spread",
-        "cuting_force=0.9..1.1",
-        "--spread",
-        "feed=wide",
-        "--draws",
-        "many",
-    ]);
-    for part in ["did you mean cutting_force?", "sigma 0.1", "--draws = many"] {
-        assert!(told.contains(part), "{told}");
-    }
-    let told = words(&[
-        "--spread",
-        "feed=1.1..0.9",
-        "--draws",
-        "0",
-        "--quantiles",
-        "0.5,2",
-    ]);
-    for part in [
-        "out_of_range: feed",
-        "out_of_range: draws",
-        "out_of_range: quantiles",
-    ] {
-        assert!(told.contains(part), "{told}");
-    }
-    assert!(!Path::new(&to).exists());
 }
