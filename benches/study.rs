@@ -92,7 +92,10 @@ fn main() {
         "{:<12} {:>8} {:>12} {:>14}",
         "set", "threads", "ns a row", "rows a second"
     );
-    let only = std::env::args().nth(2);
+    // Cargo adds words of its own.
+    let only = std::env::args()
+        .skip(2)
+        .find(|word| !word.starts_with("--"));
     let chosen = |set: &InstructionSet| only.as_ref().is_none_or(|name| name == set.name());
     for set in InstructionSet::available().into_iter().filter(chosen) {
         for threads in [1, 2] {
