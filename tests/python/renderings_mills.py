@@ -92,6 +92,7 @@ CASES = {
         lambda v: v.tip_diameter
         + 2 * np.tan(v.point_angle / 2) * (v.tip_clearance + v.chamfer_width / np.tan(v.point_angle / 2))),
     "chamfer_removal_rate": (CONE, lambda v: 0.5 * v.axial_depth * v.chamfer_width * v.table_feed),
+    "plunge_chip_thickness": ({}, lambda v: v.feed_per_tooth * np.cos(PI / 2 - v.cutting_edge_angle)),
     "inside_path_diameter": ({}, lambda v: 2 * (v.feature_diameter / 2 - v.cutter_diameter / 2)),
     "outside_path_diameter": ({}, lambda v: 2 * (v.feature_diameter / 2 + v.cutter_diameter / 2)),
     "axial_per_turn_for_ramp": (
