@@ -528,3 +528,7 @@ def least_real_part(stiffness, damping):
 
 # Bounds of our own: shown to hold, and not written twice.
 BOUNDS = {"tooth_sum_factor", "helix_relief_factor"}
+
+import renderings_mills  # noqa: E402  (rests on what stands above)
+
+CASES |= renderings_mills.CASES

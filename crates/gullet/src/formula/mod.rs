@@ -9,6 +9,7 @@ pub(crate) mod shared;
 mod step;
 mod substitute;
 
+pub mod chamfer;
 pub mod chip;
 pub mod cost;
 pub mod deflection;
@@ -23,7 +24,9 @@ pub mod practice;
 pub mod removal;
 pub mod rotation;
 pub mod stability;
+pub mod surface;
 pub mod thread;
+pub mod thread_milling;
 pub mod time;
 pub mod wear;
 
@@ -51,12 +54,15 @@ const TOPICS: &[&[&Formula]] = &[
     practice::ALL,
     deflection::ALL,
     finish::ALL,
+    surface::ALL,
+    chamfer::ALL,
     path::ALL,
     time::ALL,
     holding::ALL,
     wear::ALL,
     cost::ALL,
     thread::ALL,
+    thread_milling::ALL,
     stability::ALL,
 ];
 
