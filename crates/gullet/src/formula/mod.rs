@@ -13,10 +13,12 @@ pub mod chip;
 pub mod cost;
 pub mod deflection;
 pub mod diameter;
+pub mod drill;
 pub mod engagement;
 pub mod finish;
 pub mod force;
 pub mod holding;
+pub mod hole;
 pub mod path;
 pub mod power;
 pub mod practice;
@@ -47,16 +49,20 @@ const TOPICS: &[&[&Formula]] = &[
     force::ALL,
     force::MEAN,
     force::PEAK,
+    drill::ALL,
     power::ALL,
     practice::ALL,
     deflection::ALL,
     finish::ALL,
     path::ALL,
+    hole::ALL,
     time::ALL,
     holding::ALL,
     wear::ALL,
     cost::ALL,
     thread::ALL,
+    thread::FORM,
+    thread::TAP,
     stability::ALL,
 ];
 
