@@ -247,7 +247,7 @@ fn choices_are_admissible_and_nearest_first() {
     ] {
         let wish = wish(0.010, 0.0015, 0.7, basis);
         let found = library.tap_drills(&wish, &[]).unwrap();
-        assert!(found.len() > 3);
+        assert!(found.len() > 1);
         for drill in &found {
             let percent = drill.percent.value;
             assert!((0.55 - 1e-9..=0.78 + 1e-9).contains(&percent), "{drill:?}");
