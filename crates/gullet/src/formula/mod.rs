@@ -1,7 +1,7 @@
 //! The catalogue: every formula once, with everything said about it.
 
 mod columns;
-mod define;
+pub(crate) mod define;
 mod describe;
 mod equation;
 mod listings;
