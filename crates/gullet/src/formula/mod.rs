@@ -14,10 +14,12 @@ pub mod chip;
 pub mod cost;
 pub mod deflection;
 pub mod diameter;
+pub mod drill;
 pub mod engagement;
 pub mod finish;
 pub mod force;
 pub mod holding;
+pub mod hole;
 pub mod path;
 pub mod power;
 pub mod practice;
@@ -50,6 +52,7 @@ const TOPICS: &[&[&Formula]] = &[
     force::ALL,
     force::MEAN,
     force::PEAK,
+    drill::ALL,
     power::ALL,
     practice::ALL,
     deflection::ALL,
@@ -57,12 +60,15 @@ const TOPICS: &[&[&Formula]] = &[
     surface::ALL,
     chamfer::ALL,
     path::ALL,
+    hole::ALL,
     time::ALL,
     holding::ALL,
     wear::ALL,
     cost::ALL,
     thread::ALL,
     thread_milling::ALL,
+    thread::FORM,
+    thread::TAP,
     stability::ALL,
 ];
 
