@@ -528,3 +528,8 @@ def least_real_part(stiffness, damping):
 
 # Bounds of our own: shown to hold, and not written twice.
 BOUNDS = {"tooth_sum_factor", "helix_relief_factor"}
+
+# Those of other topics, which are written with what stands above.
+from renderings_turning import CASES as TURNING  # noqa: E402
+
+CASES |= TURNING

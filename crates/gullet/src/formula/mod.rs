@@ -10,6 +10,7 @@ mod step;
 mod substitute;
 
 pub mod chip;
+pub mod chuck;
 pub mod cost;
 pub mod deflection;
 pub mod diameter;
@@ -22,9 +23,12 @@ pub mod power;
 pub mod practice;
 pub mod removal;
 pub mod rotation;
+pub mod sawing;
 pub mod stability;
 pub mod thread;
+pub mod threading;
 pub mod time;
+pub mod turning;
 pub mod wear;
 
 pub mod cases;
@@ -57,6 +61,10 @@ const TOPICS: &[&[&Formula]] = &[
     wear::ALL,
     cost::ALL,
     thread::ALL,
+    threading::ALL,
+    turning::ALL,
+    chuck::ALL,
+    sawing::ALL,
     stability::ALL,
 ];
 

@@ -56,17 +56,19 @@ enum Kind {
     Speeds,
     Feeds,
     Powers,
+    Saws,
     Lives,
 }
 
 impl Kind {
-    const OVERLAID: [Kind; 7] = [
+    const OVERLAID: [Kind; 8] = [
         Kind::Sources,
         Kind::Hardness,
         Kind::Materials,
         Kind::Speeds,
         Kind::Feeds,
         Kind::Powers,
+        Kind::Saws,
         Kind::Lives,
     ];
 
@@ -79,6 +81,7 @@ impl Kind {
             Kind::Speeds => SPEED_COLUMNS,
             Kind::Feeds => FEED_COLUMNS,
             Kind::Powers => POWER_COLUMNS,
+            Kind::Saws => SAW_COLUMNS,
             Kind::Lives => LIFE_COLUMNS,
         }
     }
@@ -108,6 +111,11 @@ impl Kind {
                 &["id"],
                 &["class"],
                 &["u_start_j_mm3", "u_start_hp_min_in3"],
+            ],
+            Kind::Saws => &[
+                &["id"],
+                &["class"],
+                &["rate_start_cm2_min", "rate_start_in2_min"],
             ],
             Kind::Lives => &[&["id"], &["tool_material"], &["n"]],
         }
@@ -149,6 +157,7 @@ pub struct Library {
     pub(crate) speeds: Vec<SpeedRow>,
     pub(crate) feeds: Vec<FeedRow>,
     pub(crate) powers: Vec<PowerRow>,
+    pub(crate) saws: Vec<SawRow>,
     pub(crate) lives: Vec<LifeRow>,
     pub(crate) hardness: Vec<HardnessRow>,
     /// Ids of the materials a plain name or alias means.
@@ -230,6 +239,7 @@ impl Library {
             speeds: Vec::new(),
             feeds: Vec::new(),
             powers: Vec::new(),
+            saws: Vec::new(),
             lives: Vec::new(),
             hardness: Vec::new(),
             index: BTreeMap::new(),
@@ -249,6 +259,7 @@ impl Library {
             (Kind::Speeds, "cutting_speeds.csv", data::CUTTING_SPEEDS),
             (Kind::Feeds, "feeds.csv", data::FEEDS),
             (Kind::Powers, "unit_power.csv", data::UNIT_POWER),
+            (Kind::Saws, "saw_rates.csv", data::SAW_RATES),
             (Kind::Lives, "tool_life.csv", data::TOOL_LIFE),
         ] {
             library.add(kind, file, text, false, &mut problems);
@@ -285,7 +296,7 @@ impl Library {
             if kind.is_none() {
                 problems.push(bad(
                     &file.file_name, 1, "header", "",
-                    "the columns of one of the tables: materials, cutting speeds, feeds, unit power, tool life, hardness, sources",
+                    "the columns of one of the tables: materials, cutting speeds, feeds, unit power, saw rates, tool life, hardness, sources",
                     "begin the file with a line of column names",
                 ));
             }
@@ -370,6 +381,13 @@ impl Library {
                 sheet.rows(problems, |row| rows.extend(context.power(row)));
                 let named = context.new_sources.into_values().collect();
                 lay(&mut self.powers, rows, |row| &row.common.id);
+                self.lay_sources(named);
+            }
+            Kind::Saws => {
+                let mut rows = Vec::new();
+                sheet.rows(problems, |row| rows.extend(context.saw(row)));
+                let named = context.new_sources.into_values().collect();
+                lay(&mut self.saws, rows, |row| &row.common.id);
                 self.lay_sources(named);
             }
             Kind::Lives => {
