@@ -147,7 +147,7 @@ fn pitfall_7_efficiency_is_taken_once() {
     assert_near(motor * 0.9, cutter);
     let back = si(
         "usable_power",
-        &format!("rated_power={motor} W; efficiency=0.9; load_share=1"),
+        &format!("rated_motor_power={motor} W; efficiency=0.9; power_share=1"),
     );
     assert_near(back, cutter);
     let torque = si(
