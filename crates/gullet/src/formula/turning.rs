@@ -63,7 +63,7 @@ formulas! {
             r"l = r \left(\theta + \arcsin\frac{f}{2 r}\right) + \frac{\max(a_p - r (1 - \cos\kappa_r), 0)}{\sin\kappa_r},\quad \theta = \min\left(\kappa_r, \arccos\left(1 - \min\left(\frac{a_p}{r}, 1\right)\right)\right)";
         valid "cylindrical cut; the straight edge where the depth reaches it, the nose, and the part of the nose that cuts the feed mark; below nose_depth the nose alone";
         source "arcs and tangent, derived";
-        example "depth_of_cut=2 mm; feed_per_rev=0.8 mm; nose_radius=0.8 mm; cutting_edge_angle=90 deg" => "2.87551702 mm", 1e-8,
+        example "depth_of_cut=2 mm; feed_per_rev=0.8 mm; nose_radius=0.8 mm; cutting_edge_angle=90 deg" => "2.87551608 mm", 1e-8,
             "own arithmetic: 0.8 (pi/2 + pi/6) + 1.2 mm";
         = {
             let half = sin(kappa_r / 2.0);
