@@ -536,3 +536,7 @@ BOUNDS = {"tooth_sum_factor", "helix_relief_factor"}
 import renderings_mills  # noqa: E402  (rests on what stands above)
 
 CASES |= renderings_mills.CASES
+# Those of other topics, which are written with what stands above.
+from renderings_turning import CASES as TURNING  # noqa: E402
+
+CASES |= TURNING

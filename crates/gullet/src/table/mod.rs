@@ -15,6 +15,7 @@ mod parse;
 mod parse_material;
 mod reader;
 mod rows;
+mod saw;
 mod select;
 mod speed;
 mod types;
@@ -25,6 +26,7 @@ pub use force::{ForceBand, Kienzle, UnitPower};
 pub use hardness::HardnessScale;
 pub use library::{Library, LibraryRef, Overlay};
 pub use rows::{LifeRow, MeasuredAt};
+pub use saw::SawRate;
 pub use types::*;
 
 #[cfg(test)]

@@ -113,6 +113,8 @@ named! {
         RoughTurning = "rough turning" | "turn rough" | "roughing";
         /// Finish turning.
         FinishTurning = "finish turning" | "turn finish" | "finishing";
+        /// Sawing with a bimetal band.
+        Sawing = "sawing" | "band sawing" | "band saw";
     }
 }
 
