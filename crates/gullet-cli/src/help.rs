@@ -120,6 +120,17 @@ Lists what there is to choose from, with a shop's own tables laid over the built
 ",
     ),
     (
+        "reference",
+        "every formula and operation on one page",
+        "gullet reference [--format html|text] [--output FILE]
+
+Prints all formulas with equation, arguments, ranges, validity, source and example, and all operations
+with inputs, results, limits and cautions: one HTML page without script or network, or plain text.
+
+  gullet reference --output reference.html
+",
+    ),
+    (
         "schema",
         "the form of a job file as a JSON Schema",
         "gullet schema

@@ -6,9 +6,12 @@ mod evaluate;
 mod explain;
 mod list;
 mod operate;
+mod reference;
 mod schema;
 mod spreads;
 mod study;
+
+pub use operate::quoted as operate_words;
 
 use crate::answer::Answer;
 use crate::help;
@@ -23,6 +26,7 @@ pub fn run(name: &str, words: &[String]) -> Result<Answer> {
         "check" => check::run(words),
         "list" => list::run(words),
         "operate" => operate::run(words),
+        "reference" => reference::run(words),
         "schema" => schema::run(words),
         "study" => study::run(words),
         "help" => help::run(words),
