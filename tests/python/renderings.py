@@ -540,3 +540,6 @@ CASES |= renderings_mills.CASES
 from renderings_turning import CASES as TURNING  # noqa: E402
 
 CASES |= TURNING
+from renderings_holes_cycles import CASES as HOLE_CYCLES  # noqa: E402
+
+CASES |= HOLE_CYCLES
