@@ -5,5 +5,9 @@
 mod bench;
 #[path = "processes/description.rs"]
 mod description;
+#[path = "processes/drilling.rs"]
+mod drilling;
+#[path = "processes/holes.rs"]
+mod holes;
 #[path = "processes/parity.rs"]
 mod parity;

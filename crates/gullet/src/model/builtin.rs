@@ -9,13 +9,15 @@ const INVENTED: &str = "invented data of a generic machine: put in your own";
 
 impl Machine {
     /// Names of the built-in machines.
-    pub const BUILTIN: &'static [&'static str] = &["manual-knee-mill", "small-cnc-mill"];
+    pub const BUILTIN: &'static [&'static str] =
+        &["manual-knee-mill", "small-cnc-mill", "drill-press"];
 
     /// The built-in machine of this name.
     pub fn builtin(name: &str) -> Result<Machine> {
         match name {
             "manual-knee-mill" => Ok(manual_knee_mill()),
             "small-cnc-mill" => Ok(small_cnc_mill()),
+            "drill-press" => Ok(drill_press()),
             _ => Err(unknown_name("machine", name, Machine::BUILTIN.iter().copied()).into()),
         }
     }
@@ -75,6 +77,32 @@ fn small_cnc_mill() -> Machine {
         backlash: si(0.0),
         rapid_speed: Some(si(15.0 / 60.0)),
         acceleration: Some(si(2.0)),
+        origin: INVENTED.to_owned(),
+    }
+}
+
+/// A pillar drill with stepped belts, fed by the lever of its quill.
+fn drill_press() -> Machine {
+    Machine {
+        name: "drill press (generic)".to_owned(),
+        drive: Drive::Stepped(
+            [
+                160.0, 250.0, 360.0, 500.0, 720.0, 1000.0, 1450.0, 2000.0, 2900.0,
+            ]
+            .map(rpm)
+            .to_vec(),
+        ),
+        motor_power: si(750.0),
+        efficiency: si(0.75),
+        base_speed: None,
+        maximum_torque: None,
+        feed: Feed::Hand,
+        travel_per_turn: Some(si(0.1)),
+        graduation: Some(si(0.001)),
+        readout: None,
+        backlash: si(0.0),
+        rapid_speed: None,
+        acceleration: None,
         origin: INVENTED.to_owned(),
     }
 }

@@ -10,19 +10,24 @@ mod cut;
 pub(crate) mod define;
 mod describe;
 pub(crate) mod ground;
+mod hole;
 pub(crate) mod limits;
 pub(crate) mod prepared;
 pub(crate) mod report;
 pub(crate) mod request;
 pub(crate) mod settle;
 
+mod countersinking;
 mod drilling;
+mod reaming;
+mod tapping;
 
 pub use cut::{NamedBand, ProcessCut};
 pub use describe::{Process, ProcessExample, ProcessInput};
 pub use request::{Bench, Request};
 
 use crate::error::Result;
+use crate::formula::finish::SQRT_3;
 use crate::operation::cut::Log;
 use crate::operation::lanes::LANES;
 use crate::quantity::{Length, RotationalSpeed};
@@ -33,7 +38,12 @@ use limits::{Doubt, Eye};
 pub(crate) type Lanes = [f64; LANES];
 
 /// Every operation, in the order in which lists show them.
-pub static ALL: &[&Process] = &[&drilling::PROCESS];
+pub static ALL: &[&Process] = &[
+    &drilling::PROCESS,
+    &reaming::PROCESS,
+    &tapping::PROCESS,
+    &countersinking::PROCESS,
+];
 
 /// The operation of this name.
 ///
