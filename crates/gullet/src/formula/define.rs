@@ -193,4 +193,5 @@ macro_rules! limit {
     };
 }
 
-pub(super) use {conditions, formula, formulas, limit, optional, over, parameters};
+pub(super) use {conditions, formula, formulas};
+pub(crate) use {limit, optional, over, parameters};

@@ -1,7 +1,7 @@
 //! The catalogue: every formula once, with everything said about it.
 
 mod columns;
-mod define;
+pub(crate) mod define;
 mod describe;
 mod equation;
 mod listings;
@@ -17,6 +17,9 @@ pub mod engagement;
 pub mod finish;
 pub mod force;
 pub mod holding;
+pub mod learning;
+pub mod lot;
+pub mod moves;
 pub mod path;
 pub mod power;
 pub mod practice;
@@ -32,6 +35,7 @@ pub mod cases;
 pub use columns::Column;
 pub(crate) use columns::uneven;
 pub use describe::{Condition, Example, Formula, Limit, Parameter, split_arguments};
+pub(crate) use describe::{parameter_problems, read_parameters};
 pub use listings::{catalogue_listing, examples_listing};
 pub use step::{NoRecord, Recorder, Step, Steps, description};
 
@@ -53,9 +57,12 @@ const TOPICS: &[&[&Formula]] = &[
     finish::ALL,
     path::ALL,
     time::ALL,
+    moves::ALL,
+    learning::ALL,
     holding::ALL,
     wear::ALL,
     cost::ALL,
+    lot::ALL,
     thread::ALL,
     stability::ALL,
 ];
