@@ -387,7 +387,7 @@ fn every_step_can_be_redone_by_hand() {
             "feed_rate",
             "cutting_time",
             "tool_life",
-            "parts_per_edge",
+            "mean_parts_per_edge",
             "unit_time",
             "unit_cost",
             "whole_parts_per_edge",

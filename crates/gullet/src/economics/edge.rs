@@ -298,7 +298,7 @@ impl EdgeEconomics {
         );
         let (t_h, t_ch, q) = (self.handling_time, self.change_time, self.in_cut_share);
         let (edge, rate) = (self.edge_cost, self.machine_rate);
-        let parts_per_edge = worked!(log, cost::parts_per_edge(t_c, life, q));
+        let parts_per_edge = worked!(log, cost::mean_parts_per_edge(t_c, life, q));
         let time_per_part = worked!(log, cost::unit_time(t_h, t_c, t_ch, life, q));
         let cost_per_part = worked!(log, cost::unit_cost(t_h, t_c, t_ch, life, edge, rate, q));
         // Half the slack of the formulas' bound, so that they take what passes here.

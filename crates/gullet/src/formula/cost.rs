@@ -149,7 +149,7 @@ formulas! {
         = t_h + t_c + t_ch / super::whole_parts_per_edge::value(t_c, T, q)
     }
 
-    parts_per_edge {
+    mean_parts_per_edge {
         symbol "m", "m";
         meaning "Parts that one edge makes, as a mean over many.";
         cutting_time t_c: Time, above 0.0, "cutting time a part";
