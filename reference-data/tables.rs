@@ -4,6 +4,8 @@
 pub const CLASSES: &str = include_str!("tables/classes.csv");
 /// Cutting speeds by class, tool material and process.
 pub const CUTTING_SPEEDS: &str = include_str!("tables/cutting_speeds.csv");
+/// Drills of standard sizes.
+pub const DRILLS: &str = include_str!("tables/drills.csv");
 /// Feeds per tooth and per revolution.
 pub const FEEDS: &str = include_str!("tables/feeds.csv");
 /// Hardness conversion points.
@@ -23,6 +25,7 @@ pub const UNIT_POWER: &str = include_str!("tables/unit_power.csv");
 pub const TABLES: &[(&str, &str)] = &[
     ("classes.csv", CLASSES),
     ("cutting_speeds.csv", CUTTING_SPEEDS),
+    ("drills.csv", DRILLS),
     ("feeds.csv", FEEDS),
     ("hardness.csv", HARDNESS),
     ("materials.csv", MATERIALS),

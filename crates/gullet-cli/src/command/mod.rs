@@ -6,6 +6,7 @@ mod cost;
 mod evaluate;
 mod explain;
 mod list;
+mod operate;
 mod schema;
 mod spreads;
 mod study;
@@ -23,6 +24,7 @@ pub fn run(name: &str, words: &[String]) -> Result<Answer> {
         "check" => check::run(words),
         "cost" => cost::run(words),
         "list" => list::run(words),
+        "operate" => operate::run(words),
         "schema" => schema::run(words),
         "study" => study::run(words),
         "help" => help::run(words),

@@ -181,7 +181,7 @@ impl Parameter {
     }
 
     /// What is wrong with the value among these arguments, if anything.
-    fn fault(&self, value: f64, arguments: &[f64]) -> Option<Code> {
+    pub(crate) fn fault(&self, value: f64, arguments: &[f64]) -> Option<Code> {
         if !value.is_finite() {
             return Some(Code::NotFinite);
         }
@@ -206,7 +206,12 @@ impl Parameter {
         (!inside && known()).then_some(Code::OutOfRange)
     }
 
-    fn problem(&self, value: f64, arguments: &[f64], system: UnitSystem) -> Option<Problem> {
+    pub(crate) fn problem(
+        &self,
+        value: f64,
+        arguments: &[f64],
+        system: UnitSystem,
+    ) -> Option<Problem> {
         let code = self.fault(value, arguments)?;
         let shown = || {
             if value.is_finite() {

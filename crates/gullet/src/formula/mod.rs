@@ -9,14 +9,17 @@ pub(crate) mod shared;
 mod step;
 mod substitute;
 
+pub mod chamfer;
 pub mod chip;
 pub mod cost;
 pub mod deflection;
 pub mod diameter;
+pub mod drill;
 pub mod engagement;
 pub mod finish;
 pub mod force;
 pub mod holding;
+pub mod hole;
 pub mod learning;
 pub mod lot;
 pub mod moves;
@@ -26,7 +29,9 @@ pub mod practice;
 pub mod removal;
 pub mod rotation;
 pub mod stability;
+pub mod surface;
 pub mod thread;
+pub mod thread_milling;
 pub mod time;
 pub mod wear;
 
@@ -51,11 +56,15 @@ const TOPICS: &[&[&Formula]] = &[
     force::ALL,
     force::MEAN,
     force::PEAK,
+    drill::ALL,
     power::ALL,
     practice::ALL,
     deflection::ALL,
     finish::ALL,
+    surface::ALL,
+    chamfer::ALL,
     path::ALL,
+    hole::ALL,
     time::ALL,
     moves::ALL,
     learning::ALL,
@@ -64,6 +73,9 @@ const TOPICS: &[&[&Formula]] = &[
     cost::ALL,
     lot::ALL,
     thread::ALL,
+    thread_milling::ALL,
+    thread::FORM,
+    thread::TAP,
     stability::ALL,
 ];
 

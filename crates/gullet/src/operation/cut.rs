@@ -371,7 +371,7 @@ impl Log for crate::formula::NoRecord {
 
 /// Keeps formulas and choices in order.
 #[derive(Default)]
-pub(super) struct Chain(pub Vec<WorkedStep>);
+pub(crate) struct Chain(pub Vec<WorkedStep>);
 
 impl Recorder for Chain {
     fn record(&mut self, formula: &'static Formula, arguments: &[f64], result: f64) {

@@ -3,7 +3,7 @@
 mod cautions;
 pub(crate) mod chain;
 mod check;
-mod cut;
+pub(crate) mod cut;
 mod cut_numbers;
 pub(crate) mod inputs;
 pub(crate) mod lanes;
@@ -12,6 +12,7 @@ mod ledger;
 pub(crate) mod limits;
 mod milling;
 pub(crate) mod numbers;
+pub mod process;
 mod report;
 mod request;
 pub(crate) mod results;

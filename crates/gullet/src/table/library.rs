@@ -1,5 +1,6 @@
 //! The library: the embedded tables, and a shop's own tables laid over them.
 
+use super::drill::{DRILL_COLUMNS, Drill};
 use super::hardness::{ASSUMPTION, HardnessScale, to_brinell};
 use super::parse::Context;
 use super::parse_material::{GivenHardness, class_row, source_row};
@@ -57,10 +58,11 @@ enum Kind {
     Feeds,
     Powers,
     Lives,
+    Drills,
 }
 
 impl Kind {
-    const OVERLAID: [Kind; 7] = [
+    const OVERLAID: [Kind; 8] = [
         Kind::Sources,
         Kind::Hardness,
         Kind::Materials,
@@ -68,6 +70,7 @@ impl Kind {
         Kind::Feeds,
         Kind::Powers,
         Kind::Lives,
+        Kind::Drills,
     ];
 
     fn columns(self) -> &'static [&'static str] {
@@ -80,6 +83,7 @@ impl Kind {
             Kind::Feeds => FEED_COLUMNS,
             Kind::Powers => POWER_COLUMNS,
             Kind::Lives => LIFE_COLUMNS,
+            Kind::Drills => DRILL_COLUMNS,
         }
     }
 
@@ -110,6 +114,7 @@ impl Kind {
                 &["u_start_j_mm3", "u_start_hp_min_in3"],
             ],
             Kind::Lives => &[&["id"], &["tool_material"], &["n"]],
+            Kind::Drills => &[&["id"], &["name"], &["diameter_mm", "diameter_in"]],
         }
     }
 
@@ -151,6 +156,7 @@ pub struct Library {
     pub(crate) powers: Vec<PowerRow>,
     pub(crate) lives: Vec<LifeRow>,
     pub(crate) hardness: Vec<HardnessRow>,
+    pub(crate) drills: Vec<Drill>,
     /// Ids of the materials a plain name or alias means.
     pub(crate) index: BTreeMap<String, BTreeSet<String>>,
 }
@@ -232,6 +238,7 @@ impl Library {
             powers: Vec::new(),
             lives: Vec::new(),
             hardness: Vec::new(),
+            drills: Vec::new(),
             index: BTreeMap::new(),
         }
     }
@@ -250,6 +257,7 @@ impl Library {
             (Kind::Feeds, "feeds.csv", data::FEEDS),
             (Kind::Powers, "unit_power.csv", data::UNIT_POWER),
             (Kind::Lives, "tool_life.csv", data::TOOL_LIFE),
+            (Kind::Drills, "drills.csv", data::DRILLS),
         ] {
             library.add(kind, file, text, false, &mut problems);
         }
@@ -285,7 +293,7 @@ impl Library {
             if kind.is_none() {
                 problems.push(bad(
                     &file.file_name, 1, "header", "",
-                    "the columns of one of the tables: materials, cutting speeds, feeds, unit power, tool life, hardness, sources",
+                    "the columns of one of the tables: materials, cutting speeds, feeds, unit power, tool life, hardness, drills, sources",
                     "begin the file with a line of column names",
                 ));
             }
@@ -377,6 +385,13 @@ impl Library {
                 sheet.rows(problems, |row| rows.extend(context.life(row)));
                 let named = context.new_sources.into_values().collect();
                 lay(&mut self.lives, rows, |row| &row.id);
+                self.lay_sources(named);
+            }
+            Kind::Drills => {
+                let mut rows = Vec::new();
+                sheet.rows(problems, |row| rows.extend(context.drill(row)));
+                let named = context.new_sources.into_values().collect();
+                lay(&mut self.drills, rows, |row| &row.id);
                 self.lay_sources(named);
             }
         }

@@ -1,6 +1,7 @@
 //! The tables as listings, one list of fields a table.
 
 use super::Library;
+use super::drill::Drill;
 use super::rows::{FeedRow, HardnessRow, LifeRow, MeasuredAt, PowerRow, SpeedRow};
 use super::types::{Material, Source, ToolMaterial};
 use crate::error::{Result, unknown_name};
@@ -277,6 +278,23 @@ const HARDNESS: &[Field<HardnessRow>] = &[
     Field::<HardnessRow>::new("brinell", RATIO, "Brinell.", |r| r.hb.into()).optional(),
 ];
 
+const DRILLS: &[Field<Drill>] = &[
+    Field::<Drill>::new("id", Form::Text, "Id of the row.", |d| (&d.id).into()),
+    Field::<Drill>::new("name", Form::Text, "Name in the trade.", |d| {
+        (&d.name).into()
+    }),
+    Field::<Drill>::new("set", Form::Text, "Set it belongs to.", |d| {
+        d.set.name().into()
+    }),
+    Field::<Drill>::new("diameter", LENGTH, "Diameter.", |d| d.diameter.value.into()),
+    Field::<Drill>::new("source", Form::Text, "Id of the source.", |d| {
+        (&d.source).into()
+    }),
+    Field::<Drill>::new("provenance", Form::Text, "How the row came here.", |d| {
+        d.provenance.name().into()
+    }),
+];
+
 impl Library {
     /// Names of the tables that can be listed.
     pub const LISTINGS: &'static [&'static str] = &[
@@ -286,6 +304,7 @@ impl Library {
         "unit_power",
         "tool_life",
         "hardness",
+        "drills",
         "sources",
     ];
 
@@ -307,6 +326,7 @@ impl Library {
             "unit_power" => Listing::new("unit_power", POWERS, &self.powers),
             "tool_life" => Listing::new("tool_life", LIVES, &self.lives),
             "hardness" => Listing::new("hardness", HARDNESS, &self.hardness),
+            "drills" => Listing::new("drills", DRILLS, &self.drills),
             "sources" => Listing::new("sources", SOURCES, &self.sources),
             _ => {
                 let names = Library::LISTINGS.iter().copied();

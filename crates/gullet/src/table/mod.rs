@@ -4,6 +4,7 @@
 //! this process) is answered with a range, a start value, the rows behind it and what was assumed:
 //! handbook values are starting points, and the answer says how far to trust it.
 
+mod drill;
 mod feed;
 mod force;
 mod hardness;
@@ -18,6 +19,7 @@ mod select;
 mod speed;
 mod types;
 
+pub use drill::{Drill, TapDrill, TapDrillWish, ThreadBasis};
 pub(crate) use feed::{FeedCursor, FeedNumbers, FeedReader};
 pub use force::{ForceBand, Kienzle, UnitPower};
 pub use hardness::HardnessScale;

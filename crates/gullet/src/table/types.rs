@@ -146,6 +146,22 @@ named! {
     }
 }
 
+named! {
+    /// Set that a drill belongs to.
+    DrillSet {
+        /// By tenths and halves of a millimetre.
+        Metric = "metric" | "mm";
+        /// By 64ths and 32nds of an inch.
+        Fraction = "fraction" | "fractional";
+        /// No 80 to No 1.
+        Number = "number" | "numbered" | "wire gauge";
+        /// A to Z.
+        Letter = "letter";
+        /// A shop's own.
+        Own = "own";
+    }
+}
+
 /// Where values come from.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
