@@ -13,6 +13,11 @@ const INITIALISERS: &[&str] = &[
     "gullet_plan_summary",
     "gullet_planned_pass",
     "gullet_study_batch",
+    "gullet_edge_economics",
+    "gullet_economic_speed",
+    "gullet_snapping",
+    "gullet_lot",
+    "gullet_lot_price",
 ];
 
 /// Longest line, where words allow it.
@@ -31,6 +36,7 @@ const FILES: &[&str] = &[
     "cut.rs",
     "generated/records.rs",
     "plan.rs",
+    "economics.rs",
     "study.rs",
     "names.rs",
     "generated/studies.rs",

@@ -2,6 +2,7 @@
 
 mod card;
 mod check;
+mod cost;
 mod evaluate;
 mod explain;
 mod list;
@@ -24,6 +25,7 @@ pub fn run(name: &str, words: &[String]) -> Result<Answer> {
         "explain" => explain::run(words),
         "evaluate" => evaluate::run(words),
         "check" => check::run(words),
+        "cost" => cost::run(words),
         "list" => list::run(words),
         "operate" => operate::run(words),
         "reference" => reference::run(words),
