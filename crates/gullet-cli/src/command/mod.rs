@@ -4,6 +4,7 @@ mod card;
 mod check;
 mod evaluate;
 mod explain;
+mod fit;
 mod list;
 mod schema;
 mod spreads;
@@ -20,6 +21,7 @@ pub fn run(name: &str, words: &[String]) -> Result<Answer> {
         "explain" => explain::run(words),
         "evaluate" => evaluate::run(words),
         "check" => check::run(words),
+        "fit" => fit::run(words),
         "list" => list::run(words),
         "schema" => schema::run(words),
         "study" => study::run(words),

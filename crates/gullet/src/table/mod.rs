@@ -17,6 +17,7 @@ mod rows;
 mod select;
 mod speed;
 mod types;
+mod write;
 
 pub(crate) use feed::{FeedCursor, FeedNumbers, FeedReader};
 pub use force::{ForceBand, Kienzle, UnitPower};

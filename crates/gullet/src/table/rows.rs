@@ -84,6 +84,8 @@ pub struct LifeRow {
     pub id: String,
     /// Work material as the source words it.
     pub work: String,
+    /// Classes or ids of materials the row is for; empty where the source's word means none.
+    pub classes: Vec<String>,
     /// Tool materials the row is for.
     pub tools: Vec<ToolMaterial>,
     /// Exponent n: lowest, typical, highest.
@@ -95,6 +97,12 @@ pub struct LifeRow {
     pub feed: Option<f64>,
     /// Depth of cut in m the constants were found at.
     pub depth: Option<f64>,
+    /// Exponent a of `v T^n (f/f_0)^a (d/d_0)^b = C`, where feed is the reference f_0.
+    pub feed_exponent: Option<f64>,
+    /// Exponent b of that law, where depth is the reference d_0.
+    pub depth_exponent: Option<f64>,
+    /// Lowest and highest cutting speed in m/s of the tests.
+    pub tested_speeds: Option<(f64, f64)>,
     /// Wear criterion.
     pub criterion: String,
     /// Source id.
@@ -187,6 +195,7 @@ pub(crate) const POWER_COLUMNS: &[&str] = &[
 pub(crate) const LIFE_COLUMNS: &[&str] = &[
     "id",
     "work",
+    "class",
     "tool_material",
     "n_low",
     "n",
@@ -197,6 +206,12 @@ pub(crate) const LIFE_COLUMNS: &[&str] = &[
     "feed_in",
     "depth_mm",
     "depth_in",
+    "feed_exponent",
+    "depth_exponent",
+    "vc_tested_low_m_min",
+    "vc_tested_high_m_min",
+    "sfm_tested_low",
+    "sfm_tested_high",
     "criterion",
     "src",
     "provenance",
