@@ -9,6 +9,7 @@ mod array;
 mod arrow;
 mod cut;
 mod errors;
+mod fit;
 mod formula;
 mod job;
 mod model;
@@ -16,6 +17,7 @@ mod plan;
 mod quantity;
 mod step;
 mod study;
+mod wear;
 
 use pyo3::prelude::*;
 
@@ -62,5 +64,11 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<study::Stream>()?;
     module.add_function(wrap_pyfunction!(study::_study_source, module)?)?;
     module.add_function(wrap_pyfunction!(errors::codes, module)?)?;
+    module.add_class::<wear::ToolLife>()?;
+    module.add_class::<fit::TaylorFit>()?;
+    module.add_class::<fit::KienzleFit>()?;
+    module.add_function(wrap_pyfunction!(fit::fit_taylor, module)?)?;
+    module.add_function(wrap_pyfunction!(fit::fit_extended_taylor, module)?)?;
+    module.add_function(wrap_pyfunction!(fit::fit_kienzle, module)?)?;
     Ok(())
 }

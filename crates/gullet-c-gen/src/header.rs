@@ -13,6 +13,10 @@ const INITIALISERS: &[&str] = &[
     "gullet_plan_summary",
     "gullet_planned_pass",
     "gullet_study_batch",
+    "gullet_fit_options",
+    "gullet_taylor_law",
+    "gullet_kienzle_law",
+    "gullet_fit_quality",
 ];
 
 /// Longest line, where words allow it.
@@ -32,6 +36,7 @@ const FILES: &[&str] = &[
     "generated/records.rs",
     "plan.rs",
     "study.rs",
+    "fit.rs",
     "names.rs",
     "generated/studies.rs",
     "arrow.rs",

@@ -16,6 +16,7 @@ compile_error!(
 mod arrow;
 pub mod cut;
 mod failure;
+mod fit;
 mod formula;
 #[rustfmt::skip]
 #[allow(clippy::too_many_arguments)]

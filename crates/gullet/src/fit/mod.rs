@@ -55,7 +55,7 @@ impl Default for FitOptions {
 }
 
 /// A fitted value with the limits of its confidence.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
 #[non_exhaustive]
 pub struct Estimate {
     /// The value, in SI units.

@@ -95,7 +95,7 @@ mod tests {
 
     #[test]
     fn one_and_two_degrees_have_closed_forms() {
-        for t in [0.1, 0.7, 2.0, 15.0] {
+        for t in [0.1, 0.7, 2.0, 15.0_f64] {
             let cauchy = 1.0 - FRAC_2_PI * t.atan();
             let second = 1.0 - t / (t * t + 2.0).sqrt();
             assert!((beyond(t, 1) - cauchy).abs() < 1e-14, "{t}");
