@@ -2,15 +2,16 @@
 
 use super::Card;
 
-const WIDTH: usize = 100;
+pub(in crate::plan) const WIDTH: usize = 100;
 
-pub(super) fn render(card: &Card) -> String {
-    let mut out = Page(String::new());
+pub(in crate::plan) fn render(card: &Card) -> String {
+    let mut out = Page::default();
     out.line(&format!("SET-UP CARD  {}", card.job.title));
     out.line(&"=".repeat(WIDTH));
     for (label, text) in card.setup_rows() {
         out.hanging(&format!("{label:<10} "), &text);
     }
+    out.list("Before the cut", &card.instructions.before);
     out.heading("Set on the machine");
     let groups = card.groups();
     for group in &groups {
@@ -25,6 +26,7 @@ pub(super) fn render(card: &Card) -> String {
     for note in card.pass_notes() {
         out.hanging("", &note);
     }
+    out.list("After the cut", &card.instructions.after);
     out.heading("Limits (the binding one is marked with *)");
     for group in &groups {
         out.line(&card.group_title(group));
@@ -63,24 +65,31 @@ pub(super) fn render(card: &Card) -> String {
     for (id, reference) in &card.sources {
         out.hanging(&format!("[{id}] "), reference);
     }
-    out.0
+    out.text()
 }
 
-struct Page(String);
+/// A page of text, line by line.
+#[derive(Default)]
+pub(in crate::plan) struct Page(String);
 
 impl Page {
-    fn line(&mut self, text: &str) {
+    /// What was written.
+    pub(in crate::plan) fn text(self) -> String {
+        self.0
+    }
+
+    pub(in crate::plan) fn line(&mut self, text: &str) {
         self.0.push_str(text.trim_end());
         self.0.push('\n');
     }
 
-    fn heading(&mut self, text: &str) {
+    pub(in crate::plan) fn heading(&mut self, text: &str) {
         self.line("");
         self.line(text);
         self.line(&"-".repeat(text.chars().count()));
     }
 
-    fn list<T: AsRef<str>>(&mut self, heading: &str, items: &[T]) {
+    pub(in crate::plan) fn list<T: AsRef<str>>(&mut self, heading: &str, items: &[T]) {
         if items.is_empty() {
             return;
         }
@@ -91,7 +100,7 @@ impl Page {
     }
 
     /// Text broken at the page's width, later lines below the first word.
-    fn hanging(&mut self, label: &str, text: &str) {
+    pub(in crate::plan) fn hanging(&mut self, label: &str, text: &str) {
         let indent = label.chars().count();
         let mut line = label.to_owned();
         let mut used = indent;
@@ -115,7 +124,7 @@ impl Page {
         self.line(&line);
     }
 
-    fn table(&mut self, heads: &[&str], rows: &[Vec<String>]) {
+    pub(in crate::plan) fn table(&mut self, heads: &[&str], rows: &[Vec<String>]) {
         let widths: Vec<usize> = heads
             .iter()
             .enumerate()
