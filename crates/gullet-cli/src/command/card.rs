@@ -29,16 +29,7 @@ pub fn run(words: &[String]) -> Result<Answer> {
     let format = given
         .value("--format")
         .unwrap_or_else(|| format_of(output.unwrap_or_default()));
-    if given.has("--steps") && format != "html" {
-        return Err(Problem::new(
-            Code::Inconsistent,
-            "--steps",
-            format!("--format {format}"),
-            "--format html",
-            "drop --steps: text and JSON carry the worked steps anyway",
-        )
-        .into());
-    }
+    let steps = given.has("--steps");
     let overlays: Vec<&str> = given.values("--overlay").collect();
     let (text, library) = inputs(name, &overlays)?;
     let mut file = if in_json(name, &text) {
@@ -49,11 +40,27 @@ pub fn run(words: &[String]) -> Result<Answer> {
     if let Some(units) = given.units() {
         *file.units_mut() = units;
     }
+    let route = matches!(file, JobFile::SquaredBlock(_));
+    if steps && format != "html" && !(route && format == "text") {
+        return Err(Problem::new(
+            Code::Inconsistent,
+            "--steps",
+            format!("--format {format}"),
+            "--format html",
+            if route {
+                "drop --steps: JSON carries the worked steps anyway"
+            } else {
+                "drop --steps: text and JSON carry the worked steps anyway"
+            },
+        )
+        .into());
+    }
     let card = file.card(&library)?;
     let text = match format {
         "json" => format!("{:#}\n", card.json()),
-        "html" if given.has("--steps") => card.html_with_steps(),
+        "html" if steps => card.html_with_steps(),
         "html" => card.html(),
+        _ if steps => card.text_with_steps(),
         _ => card.text(),
     };
     match output {

@@ -74,11 +74,19 @@ pub enum JobFileCard {
 }
 
 impl JobFileCard {
-    /// As text for a terminal or a plain printer.
+    /// As text for a terminal or a plain printer: of a job with its worked steps, of a route without.
     pub fn text(&self) -> String {
         match self {
             JobFileCard::Job(card) => card.text(),
             JobFileCard::Route(card) => card.text(),
+        }
+    }
+
+    /// As text with every worked step.
+    pub fn text_with_steps(&self) -> String {
+        match self {
+            JobFileCard::Job(card) => card.text(),
+            JobFileCard::Route(card) => card.text_with_steps(),
         }
     }
 

@@ -399,7 +399,7 @@ impl Card {
     }
 
     /// Every doubt once, those of the job's defaults first.
-    pub(in crate::plan) fn warnings(&self) -> Vec<String> {
+    pub(super) fn warnings(&self) -> Vec<String> {
         let mut texts: Vec<String> = Vec::new();
         let keep = |texts: &mut Vec<String>, text: &str| {
             if !texts.iter().any(|known| known == text) {

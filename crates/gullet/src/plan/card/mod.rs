@@ -76,7 +76,7 @@ impl Card {
 
     /// The card as text for a terminal or a plain printer, with every worked step.
     pub fn text(&self) -> String {
-        text::render(self)
+        text::render(self, true)
     }
 
     /// The card as one printable page: no script, no network, black on white.

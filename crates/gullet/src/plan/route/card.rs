@@ -57,7 +57,12 @@ impl RouteCard {
 
     /// The summary, then the card of every clamping, as text.
     pub fn text(&self) -> String {
-        text::render(self)
+        text::render(self, false)
+    }
+
+    /// The same, every card with its worked steps.
+    pub fn text_with_steps(&self) -> String {
+        text::render(self, true)
     }
 
     /// The summary and the cards as printable sheets of one page each: no script, no network.

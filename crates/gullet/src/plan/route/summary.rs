@@ -276,32 +276,19 @@ pub(super) fn between() -> Vec<String> {
     ]
 }
 
-/// Every doubt once.
+/// Doubts of the route as a whole.
 pub(super) fn doubts(card: &RouteCard) -> Vec<String> {
     let block = &card.route.block;
     let print = print(card);
     let mut texts = block.assumptions.clone();
-    let keep = |texts: &mut Vec<String>, text: String| {
-        if !texts.contains(&text) {
-            texts.push(text);
-        }
-    };
     if block.tolerance.value < print.resolution.value {
-        keep(
-            &mut texts,
-            format!(
-                "the tolerance is finer than a step of the readout, {}: measure instead of reading",
-                print.step()
-            ),
-        );
+        texts.push(format!(
+            "the tolerance is finer than a step of the readout, {}: measure instead of reading",
+            print.step()
+        ));
     }
-    for clamping in &card.route.clampings {
-        for text in clamping.card.warnings() {
-            // Said on the clamping's own card where it concerns single passes.
-            if !text.starts_with("Pass") {
-                keep(&mut texts, text);
-            }
-        }
+    if !card.route.clampings.is_empty() {
+        texts.push("each card names the doubts of its own cut".to_owned());
     }
     texts
 }

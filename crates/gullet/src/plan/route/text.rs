@@ -9,9 +9,7 @@ pub(super) fn summary(card: &RouteCard) -> String {
     let mut page = Page::default();
     page.line(&format!("ROUTE  {}", card.route.block.title));
     page.line(&"=".repeat(WIDTH));
-    for (label, text) in summary::rows(card) {
-        page.hanging(&format!("{label:<10} "), &text);
-    }
+    page.labelled(&summary::rows(card));
     page.list("Before the first clamping", &summary::first(card));
     for table in summary::tables(card) {
         if table.rows.is_empty() {
@@ -28,11 +26,11 @@ pub(super) fn summary(card: &RouteCard) -> String {
 }
 
 /// The summary, then each card.
-pub(super) fn render(card: &RouteCard) -> String {
+pub(super) fn render(card: &RouteCard, with_steps: bool) -> String {
     let mut out = summary(card);
     for clamping in &card.route.clampings {
         out.push('\n');
-        out += &card_text(&clamping.card);
+        out += &card_text(&clamping.card, with_steps);
     }
     out
 }
