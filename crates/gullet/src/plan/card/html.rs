@@ -51,6 +51,15 @@ p { margin: 0.4mm 0; }
 .crowded .passes td { font-size: 8.5pt; line-height: 1.05; padding: 0 1.2mm; }
 .crowded .passes td.stop { font-size: 9.5pt; }
 .crowded .limits, .crowded .small { font-size: 6pt; }
+.sheet h2 { font-size: 8.5pt; margin: 0.8mm 0 0.2mm; }
+.sheet .setup, .sheet .around { font-size: 6.8pt; line-height: 1.08; }
+.sheet .small h2 { font-size: 7.5pt; margin: 0.5mm 0 0.2mm; }
+.sheet .big th, .sheet .big td { font-size: 12pt; padding: 0 1.2mm; }
+.sheet .big thead th { font-size: 8pt; }
+.sheet .passes td { font-size: 8.5pt; line-height: 1.05; padding: 0 1.2mm; }
+.sheet .passes td.stop { font-size: 9.5pt; }
+.sheet .rest { font-size: 6.8pt; }
+.sheet .limits, .sheet .small { font-size: 5.9pt; }
 @media screen { body { padding: 4mm; } }
 ";
 
