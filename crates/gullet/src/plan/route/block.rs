@@ -181,7 +181,7 @@ impl SquaredBlock {
                 show(sawn),
                 format!("at least {}", show(least)),
                 format!(
-                    "part.{} = {} leaves {} for the {} face and needs {} for the {} face: saw a larger blank",
+                    "part.{} = {}, then {} to clean up the {} face and {} the {} face: saw a larger blank",
                     axis.name(),
                     show(finished),
                     show(least_first),
@@ -282,7 +282,7 @@ mod tests {
             .shares(Axis::Height, (Face::Top, Face::Bottom))
             .unwrap_err();
         assert_eq!(problem.parameter, "blank.height");
-        assert!(problem.admissible.contains("1.228 in"), "{problem}");
+        assert!(problem.admissible.contains("1.2283 in"), "{problem}");
         for sawn in [0.03, 0.029, f64::NAN] {
             let block = sized(sawn, 0.03, &[], 0.0);
             assert!(
