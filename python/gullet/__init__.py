@@ -21,6 +21,7 @@ from ._gullet import (
     Library,
     PassPlan,
     Quantity,
+    Route,
     Setup,
     Step,
     Table,
@@ -36,6 +37,7 @@ from ._gullet import (
     job_reference,
     job_schema,
     kinds,
+    route_schema,
     units_of,
     worked_examples,
 )
@@ -57,6 +59,7 @@ if TYPE_CHECKING:
         job,
         mill,
         plan,
+        route,
         setup,
     )
     from ._records import (
@@ -113,6 +116,7 @@ __all__ = [
     "QuantityLike",
     "Ranged",
     "Relief",
+    "Route",
     "Rows",
     "Section",
     "Settings",
@@ -144,6 +148,8 @@ __all__ = [
     "kinds",
     "mill",
     "plan",
+    "route",
+    "route_schema",
     "set_units",
     "setup",
     "study",
