@@ -34,6 +34,22 @@ impl JobFile {
         JobFile::read(&Node::from_json(text)?, library)
     }
 
+    /// Whether a text in TOML or JSON is a route rather than a job; no text of that form is neither.
+    ///
+    /// ```
+    /// use gullet::plan::JobFile;
+    /// assert!(JobFile::is_route("route = 'squared-block'", false));
+    /// assert!(!JobFile::is_route("{\"cut\": {}}", true));
+    /// ```
+    pub fn is_route(text: &str, in_json: bool) -> bool {
+        let root = if in_json {
+            Node::from_json(text)
+        } else {
+            Node::from_toml(text)
+        };
+        root.is_ok_and(|root| root.has("route"))
+    }
+
     fn read(root: &Node, library: &Library) -> Result<JobFile> {
         Ok(if root.has("route") {
             JobFile::SquaredBlock(Box::new(route::block(root, library)?))
