@@ -50,7 +50,9 @@ impl JobFile {
         } else {
             Node::from_toml(text)
         };
-        root.is_ok_and(|root| root.has("route"))
+        root.is_ok_and(|root| {
+            root.get("route").and_then(Node::as_text) != Some("part") && root.has("route")
+        })
     }
 
     fn read(root: &Node, library: &Library) -> Result<JobFile> {

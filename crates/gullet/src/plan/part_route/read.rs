@@ -15,7 +15,7 @@ use form::{Choice, Text};
 
 /// The word that a file of a part begins with.
 #[derive(Debug, Clone, Copy, PartialEq)]
-struct PartWord;
+pub(in crate::plan) struct PartWord;
 
 impl Word for PartWord {
     const WORDS: &'static [&'static str] = &["part"];
