@@ -24,6 +24,7 @@ pub const CASES: &[(&str, &str)] = embedded![
     "identities_economics.csv",
     "identities_milling.csv",
     "identities_operations.csv",
+    "identities_turning.csv",
     "isakov.csv",
     "kalpakjian_schmid.csv",
     "machinery_handbook.csv",
@@ -36,5 +37,6 @@ pub const CASES: &[(&str, &str)] = embedded![
     "stevenson.csv",
     "teaching_pages.csv",
     "thread_standards.csv",
+    "threading.csv",
     "wright.csv",
 ];

@@ -14,6 +14,8 @@ pub const HARDNESS: &str = include_str!("tables/hardness.csv");
 pub const MATERIALS: &str = include_str!("tables/materials.csv");
 /// Coefficients of the linear-edge force model, each with its conditions.
 pub const MECHANISTIC: &str = include_str!("tables/mechanistic.csv");
+/// Area rates of band sawing.
+pub const SAW_RATES: &str = include_str!("tables/saw_rates.csv");
 /// Sources of every value.
 pub const SOURCES: &str = include_str!("tables/sources.csv");
 /// Taylor exponents and constants.
@@ -30,6 +32,7 @@ pub const TABLES: &[(&str, &str)] = &[
     ("hardness.csv", HARDNESS),
     ("materials.csv", MATERIALS),
     ("mechanistic.csv", MECHANISTIC),
+    ("saw_rates.csv", SAW_RATES),
     ("sources.csv", SOURCES),
     ("tool_life.csv", TOOL_LIFE),
     ("unit_power.csv", UNIT_POWER),

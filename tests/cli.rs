@@ -13,6 +13,8 @@ mod card;
 mod check;
 #[path = "cli/cost.rs"]
 mod cost;
+#[path = "cli/fit.rs"]
+mod fit;
 #[path = "cli/spreads.rs"]
 mod spreads;
 #[path = "cli/study.rs"]

@@ -1,7 +1,7 @@
 //! The cards of the example jobs, letter for letter: a change of a number or a word must be meant.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use gullet::plan::{Card, Job};
+use gullet::plan::JobFile;
 use gullet::table::Library;
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -29,8 +29,8 @@ fn card(stem: &str) -> String {
     let path = format!("crates/gullet-cli/jobs/{stem}.toml");
     let text = fs::read_to_string(root().join(path)).unwrap();
     let library = Library::builtin();
-    let job = Job::from_toml(&text, library).unwrap();
-    Card::new(job, library).unwrap().text()
+    let file = JobFile::from_toml(&text, library).unwrap();
+    file.card(library).unwrap().text()
 }
 
 /// The first line in which two texts differ, with its number.

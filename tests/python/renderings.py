@@ -8,6 +8,7 @@ Ranges are those of a shop; a callable draws from what was drawn before it.
 from __future__ import annotations
 
 import numpy as np
+from renderings_wear import CASES as WEAR
 from scipy import integrate, optimize
 
 PI = np.pi
@@ -465,6 +466,7 @@ CASES = {
     "best_spindle_speed": (
         {"natural_frequency": (100, 3000), "waves": whole(1, 10)}, lambda v: v.natural_frequency / v.waves / v.teeth),
 }
+CASES.update(WEAR)
 
 
 def least_real_part(stiffness, damping):
@@ -483,6 +485,10 @@ BOUNDS = {"tooth_sum_factor", "helix_relief_factor"}
 import renderings_mills  # noqa: E402  (rests on what stands above)
 
 CASES |= renderings_mills.CASES
+# Those of other topics, which are written with what stands above.
+from renderings_turning import CASES as TURNING  # noqa: E402
+
+CASES |= TURNING
 
 import renderings_cost  # noqa: E402  (rests on what stands above)
 

@@ -17,6 +17,7 @@ mod arrow;
 pub mod cut;
 pub mod economics;
 mod failure;
+mod fit;
 mod formula;
 #[rustfmt::skip]
 #[allow(clippy::too_many_arguments)]

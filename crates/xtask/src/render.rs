@@ -112,9 +112,12 @@ fn one(gullet: &Path, browser: &str, folder: &Path, job: &Path) -> Result<(), St
         &[&to_paper, "--no-pdf-header-footer"],
     )?;
     let told = quiet(Command::new("pdfinfo").arg(&paper))?;
+    // A job is one sheet; a route a summary and one for each clamping.
+    let html = fs::read_to_string(&page).map_err(|error| error.to_string())?;
+    let sheets = html.matches("<h1>").count();
     match pages(&told) {
-        Some(1) => {}
-        Some(pages) => return Err(format!("the card takes {pages} sheets")),
+        Some(pages) if pages as usize == sheets => {}
+        Some(pages) => return Err(format!("{sheets} cards take {pages} sheets")),
         None => return Err(format!("no count of sheets in: {told}")),
     }
     let words = quiet(Command::new("pdftotext").arg(&paper).arg("-"))?;

@@ -11,6 +11,7 @@ mod substitute;
 
 pub mod chamfer;
 pub mod chip;
+pub mod chuck;
 pub mod cost;
 pub mod deflection;
 pub mod diameter;
@@ -28,11 +29,14 @@ pub mod power;
 pub mod practice;
 pub mod removal;
 pub mod rotation;
+pub mod sawing;
 pub mod stability;
 pub mod surface;
 pub mod thread;
 pub mod thread_milling;
+pub mod threading;
 pub mod time;
+pub mod turning;
 pub mod wear;
 
 pub mod cases;
@@ -76,6 +80,10 @@ const TOPICS: &[&[&Formula]] = &[
     thread_milling::ALL,
     thread::FORM,
     thread::TAP,
+    threading::ALL,
+    turning::ALL,
+    chuck::ALL,
+    sawing::ALL,
     stability::ALL,
 ];
 

@@ -57,18 +57,20 @@ enum Kind {
     Speeds,
     Feeds,
     Powers,
+    Saws,
     Lives,
     Drills,
 }
 
 impl Kind {
-    const OVERLAID: [Kind; 8] = [
+    const OVERLAID: [Kind; 9] = [
         Kind::Sources,
         Kind::Hardness,
         Kind::Materials,
         Kind::Speeds,
         Kind::Feeds,
         Kind::Powers,
+        Kind::Saws,
         Kind::Lives,
         Kind::Drills,
     ];
@@ -82,6 +84,7 @@ impl Kind {
             Kind::Speeds => SPEED_COLUMNS,
             Kind::Feeds => FEED_COLUMNS,
             Kind::Powers => POWER_COLUMNS,
+            Kind::Saws => SAW_COLUMNS,
             Kind::Lives => LIFE_COLUMNS,
             Kind::Drills => DRILL_COLUMNS,
         }
@@ -112,6 +115,11 @@ impl Kind {
                 &["id"],
                 &["class"],
                 &["u_start_j_mm3", "u_start_hp_min_in3"],
+            ],
+            Kind::Saws => &[
+                &["id"],
+                &["class"],
+                &["rate_start_cm2_min", "rate_start_in2_min"],
             ],
             Kind::Lives => &[&["id"], &["tool_material"], &["n"]],
             Kind::Drills => &[&["id"], &["name"], &["diameter_mm", "diameter_in"]],
@@ -154,6 +162,7 @@ pub struct Library {
     pub(crate) speeds: Vec<SpeedRow>,
     pub(crate) feeds: Vec<FeedRow>,
     pub(crate) powers: Vec<PowerRow>,
+    pub(crate) saws: Vec<SawRow>,
     pub(crate) lives: Vec<LifeRow>,
     pub(crate) hardness: Vec<HardnessRow>,
     pub(crate) drills: Vec<Drill>,
@@ -236,6 +245,7 @@ impl Library {
             speeds: Vec::new(),
             feeds: Vec::new(),
             powers: Vec::new(),
+            saws: Vec::new(),
             lives: Vec::new(),
             hardness: Vec::new(),
             drills: Vec::new(),
@@ -256,6 +266,7 @@ impl Library {
             (Kind::Speeds, "cutting_speeds.csv", data::CUTTING_SPEEDS),
             (Kind::Feeds, "feeds.csv", data::FEEDS),
             (Kind::Powers, "unit_power.csv", data::UNIT_POWER),
+            (Kind::Saws, "saw_rates.csv", data::SAW_RATES),
             (Kind::Lives, "tool_life.csv", data::TOOL_LIFE),
             (Kind::Drills, "drills.csv", data::DRILLS),
         ] {
@@ -293,7 +304,7 @@ impl Library {
             if kind.is_none() {
                 problems.push(bad(
                     &file.file_name, 1, "header", "",
-                    "the columns of one of the tables: materials, cutting speeds, feeds, unit power, tool life, hardness, drills, sources",
+                    "the columns of one of the tables: materials, cutting speeds, feeds, unit power, saw rates, tool life, hardness, drills, sources",
                     "begin the file with a line of column names",
                 ));
             }
@@ -378,6 +389,13 @@ impl Library {
                 sheet.rows(problems, |row| rows.extend(context.power(row)));
                 let named = context.new_sources.into_values().collect();
                 lay(&mut self.powers, rows, |row| &row.common.id);
+                self.lay_sources(named);
+            }
+            Kind::Saws => {
+                let mut rows = Vec::new();
+                sheet.rows(problems, |row| rows.extend(context.saw(row)));
+                let named = context.new_sources.into_values().collect();
+                lay(&mut self.saws, rows, |row| &row.common.id);
                 self.lay_sources(named);
             }
             Kind::Lives => {
@@ -465,5 +483,6 @@ fn take_hardness(points: &[HardnessRow], material: &mut Material, hardness: Opti
         });
     }
     material.beyond_brinell = ends.is_none();
+    material.hardness_given = Some((low, high, scale.symbol().to_owned()));
     material.hardness_brinell = ends;
 }

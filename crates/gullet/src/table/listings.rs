@@ -2,7 +2,7 @@
 
 use super::Library;
 use super::drill::Drill;
-use super::rows::{FeedRow, HardnessRow, LifeRow, MeasuredAt, PowerRow, SpeedRow};
+use super::rows::{FeedRow, HardnessRow, LifeRow, MeasuredAt, PowerRow, SawRow, SpeedRow};
 use super::types::{Material, Source, ToolMaterial};
 use crate::error::{Result, unknown_name};
 use crate::listing::{Cell, Column, Field, Form, Listing};
@@ -12,6 +12,7 @@ const LENGTH: Form = Form::Number(Kind::Length);
 const PRESSURE: Form = Form::Number(Kind::Pressure);
 const RATIO: Form = Form::Number(Kind::Ratio);
 const SPEED: Form = Form::Number(Kind::Velocity);
+const AREA_RATE: Form = Form::Number(Kind::AreaRate);
 const BRINELL: Form = Form::Range(Kind::Ratio);
 
 fn tools(tools: &[ToolMaterial]) -> Cell {
@@ -209,6 +210,15 @@ const POWERS: &[Field<PowerRow>] = common![PowerRow;
         .shown_in("J/mm3", "hp.min/in3"),
 ];
 
+const SAWS: &[Field<SawRow>] = common![SawRow;
+    Field::<SawRow>::new("stock", Form::Range(Kind::Length), "Widths of the stock the row is for.", |r| Some(r.stock).into()),
+    Field::<SawRow>::new("blade_speed_low", SPEED, "Lowest blade speed the rate belongs to.", |r| r.blade_speed[0].into()),
+    Field::<SawRow>::new("blade_speed_high", SPEED, "Highest blade speed the rate belongs to.", |r| r.blade_speed[2].into()),
+    Field::<SawRow>::new("area_rate_low", AREA_RATE, "Lowest area sawn per time.", |r| r.values[0].into()),
+    Field::<SawRow>::new("area_rate_start", AREA_RATE, "Area sawn per time to start with.", |r| r.values[1].into()),
+    Field::<SawRow>::new("area_rate_high", AREA_RATE, "Highest area sawn per time.", |r| r.values[2].into()),
+];
+
 const LIVES: &[Field<LifeRow>] = &[
     Field::<LifeRow>::new("id", Form::Text, "Id of the row.", |r| (&r.id).into()),
     Field::<LifeRow>::new(
@@ -216,6 +226,12 @@ const LIVES: &[Field<LifeRow>] = &[
         Form::Text,
         "Work material as the source words it.",
         |r| (&r.work).into(),
+    ),
+    Field::<LifeRow>::new(
+        "classes",
+        Form::Texts,
+        "Classes or ids of materials the row is for.",
+        |r| (&r.classes).into(),
     ),
     Field::<LifeRow>::new(
         "tool_materials",
@@ -254,6 +270,27 @@ const LIVES: &[Field<LifeRow>] = &[
         LENGTH,
         "Depth of cut the constants were found at.",
         |r| r.depth.into(),
+    )
+    .optional(),
+    Field::<LifeRow>::new(
+        "feed_exponent",
+        RATIO,
+        "Exponent a of v T^n (f/f_0)^a (d/d_0)^b = C, the feed above being f_0.",
+        |r| r.feed_exponent.into(),
+    )
+    .optional(),
+    Field::<LifeRow>::new(
+        "depth_exponent",
+        RATIO,
+        "Exponent b of that law, the depth above being d_0.",
+        |r| r.depth_exponent.into(),
+    )
+    .optional(),
+    Field::<LifeRow>::new(
+        "tested_speeds",
+        Form::Range(Kind::Velocity),
+        "Cutting speeds of the tests.",
+        |r| r.tested_speeds.into(),
     )
     .optional(),
     Field::<LifeRow>::new("criterion", Form::Text, "Wear criterion.", |r| {
@@ -302,6 +339,7 @@ impl Library {
         "cutting_speeds",
         "feeds",
         "unit_power",
+        "saw_rates",
         "tool_life",
         "hardness",
         "drills",
@@ -324,6 +362,7 @@ impl Library {
             "cutting_speeds" => Listing::new("cutting_speeds", SPEEDS, &self.speeds),
             "feeds" => Listing::new("feeds", FEEDS, &self.feeds),
             "unit_power" => Listing::new("unit_power", POWERS, &self.powers),
+            "saw_rates" => Listing::new("saw_rates", SAWS, &self.saws),
             "tool_life" => Listing::new("tool_life", LIVES, &self.lives),
             "hardness" => Listing::new("hardness", HARDNESS, &self.hardness),
             "drills" => Listing::new("drills", DRILLS, &self.drills),

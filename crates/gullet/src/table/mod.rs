@@ -15,9 +15,11 @@ mod parse;
 mod parse_material;
 mod reader;
 mod rows;
+mod saw;
 mod select;
 mod speed;
 mod types;
+mod write;
 
 pub use drill::{Drill, TapDrill, TapDrillWish, ThreadBasis};
 pub(crate) use feed::{FeedCursor, FeedNumbers, FeedReader};
@@ -25,6 +27,7 @@ pub use force::{ForceBand, Kienzle, UnitPower};
 pub use hardness::HardnessScale;
 pub use library::{Library, LibraryRef, Overlay};
 pub use rows::{LifeRow, MeasuredAt};
+pub use saw::SawRate;
 pub use types::*;
 
 #[cfg(test)]

@@ -1,7 +1,9 @@
 //! How a line of text becomes a row.
 
 use super::reader::{Row, UnitColumn, above, clip, from_below};
-use super::rows::{Class, Common, FeedRow, HardnessRow, LifeRow, MeasuredAt, PowerRow, SpeedRow};
+use super::rows::{
+    Class, Common, FeedRow, HardnessRow, LifeRow, MeasuredAt, PowerRow, SawRow, SpeedRow,
+};
 use super::types::{Process, Provenance, Source, ToolMaterial, plain};
 use crate::error::nearest;
 use std::collections::{BTreeMap, BTreeSet};
@@ -43,6 +45,32 @@ const FEED_UNITS: [[UnitColumn; 2]; 3] = [
     [
         ("feed_high_mm", "mm", 1.0, 1000.0),
         ("feed_high_in", "in", 25.4, 1000.0),
+    ],
+];
+/// 1 in2 in m2.
+const IN2: f64 = 0.0254 * 0.0254;
+const RATE_UNITS: [[UnitColumn; 2]; 3] = [
+    [
+        ("rate_low_cm2_min", "cm2/min", 1.0, 600_000.0),
+        ("rate_low_in2_min", "in2/min", IN2, 60.0),
+    ],
+    [
+        ("rate_start_cm2_min", "cm2/min", 1.0, 600_000.0),
+        ("rate_start_in2_min", "in2/min", IN2, 60.0),
+    ],
+    [
+        ("rate_high_cm2_min", "cm2/min", 1.0, 600_000.0),
+        ("rate_high_in2_min", "in2/min", IN2, 60.0),
+    ],
+];
+const TESTED_UNITS: [[UnitColumn; 2]; 2] = [
+    [
+        ("vc_tested_low_m_min", "m/min", 1.0, 60.0),
+        ("sfm_tested_low", "ft/min", 0.3048, 60.0),
+    ],
+    [
+        ("vc_tested_high_m_min", "m/min", 1.0, 60.0),
+        ("sfm_tested_high", "ft/min", 0.3048, 60.0),
     ],
 ];
 /// 1 hp.min/in3 in J/m3: 550 ft.lbf/s x 60 s over a cubic inch, that is 396 000 psi.
@@ -324,6 +352,65 @@ impl Context<'_> {
         })
     }
 
+    pub(crate) fn saw(&mut self, row: &mut Row) -> Option<SawRow> {
+        let common = self.common(row);
+        let [low, _, high] = SPEED_UNITS;
+        let speed = above(0.0, 50.0);
+        let slow = row.quantity(&low, speed, "");
+        let fast = row.quantity(&high, speed, "").or(slow);
+        let slow = slow.or(fast);
+        let length = above(0.0, 5.0);
+        let narrow = row.quantity(
+            &[
+                ("stock_min_mm", "mm", 1.0, 1000.0),
+                ("stock_min_in", "in", 25.4, 1000.0),
+            ],
+            length,
+            "",
+        );
+        let wide = row.quantity(
+            &[
+                ("stock_max_mm", "mm", 1.0, 1000.0),
+                ("stock_max_in", "in", 25.4, 1000.0),
+            ],
+            length,
+            "",
+        );
+        let stock = narrow.or(wide).zip(wide.or(narrow));
+        for (given, column, what) in [
+            (slow, "vc_low_m_min", "the blade speed"),
+            (
+                stock.map(|(low, _)| low),
+                "stock_min_mm",
+                "the width of the stock",
+            ),
+        ] {
+            if given.is_none() && !row.failed() {
+                row.refuse(
+                    column,
+                    "",
+                    "a value",
+                    format!("give {what} the rate belongs to"),
+                );
+            }
+        }
+        if let (Some(low), Some(high)) = (slow, fast) {
+            row.ordered("vc_low_m_min", low, low, high);
+        }
+        if let Some((low, high)) = stock {
+            row.ordered("stock_min_mm", low, low, high);
+        }
+        let values = Self::triple(row, &RATE_UNITS, 0.01);
+        (!row.failed()).then_some(())?;
+        let (slow, fast) = (slow?, fast?);
+        Some(SawRow {
+            common,
+            stock: stock?,
+            blade_speed: [slow, (slow + fast) / 2.0, fast],
+            values: values?,
+        })
+    }
+
     pub(crate) fn life(&mut self, row: &mut Row) -> Option<LifeRow> {
         let tools = tools(row);
         let exponent = above(0.0, 0.999);
@@ -366,17 +453,55 @@ impl Context<'_> {
             length,
             "",
         );
+        let limits = from_below(-10.0, 10.0);
+        let feed_exponent = row.number("feed_exponent", "", limits);
+        let depth_exponent = row.number("depth_exponent", "", limits);
+        for (exponent, reference, column, column_in) in [
+            (feed_exponent, feed, "feed_mm", "feed_in"),
+            (depth_exponent, depth, "depth_mm", "depth_in"),
+        ] {
+            if exponent.is_some() && reference.is_none() {
+                row.refuse(
+                    column,
+                    "",
+                    format!("a value in {column} or {column_in}"),
+                    "an exponent goes with the reference its C is for: 1 mm where C is of an equation in mm",
+                );
+            }
+        }
+        let slowest = row.quantity(&TESTED_UNITS[0], above(0.0, 1000.0), "");
+        let fastest = row.quantity(&TESTED_UNITS[1], above(0.0, 1000.0), "");
+        let tested_speeds = slowest.zip(fastest);
+        if tested_speeds.is_some_and(|(low, high)| low > high)
+            || slowest.is_some() != fastest.is_some()
+        {
+            row.refuse(
+                "vc_tested_low_m_min",
+                row.text("vc_tested_low_m_min").to_owned(),
+                "both speeds of the tests, the lower one first",
+                "give both or neither, in order",
+            );
+        }
+        let classes = if row.text("class").is_empty() {
+            Vec::new()
+        } else {
+            self.classes(row, "class")
+        };
         let source = self.source(row, "src");
         let provenance = provenance(row, self.shop);
         (!row.failed()).then_some(())?;
         Some(LifeRow {
             id: row.text("id").to_owned(),
             work: row.text("work").to_owned(),
+            classes,
             tools: tools?,
             exponent: [low?, n?, high?],
             speed_at_one_minute: speed,
             feed,
             depth,
+            feed_exponent,
+            depth_exponent,
+            tested_speeds,
             criterion: row.text("criterion").to_owned(),
             source,
             provenance: provenance?,

@@ -76,6 +76,17 @@ pub(crate) struct PowerRow {
     pub values: [f64; 3],
 }
 
+#[derive(Debug, Clone)]
+pub(crate) struct SawRow {
+    pub common: Common,
+    /// Widths of the stock in m the values hold for, from smallest to largest.
+    pub stock: (f64, f64),
+    /// Blade speed in m/s the rate belongs to: low, middle, high.
+    pub blade_speed: [f64; 3],
+    /// Low, start, high in m2/s.
+    pub values: [f64; 3],
+}
+
 /// Taylor constants of one row: `v T^n = C`.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
@@ -84,6 +95,8 @@ pub struct LifeRow {
     pub id: String,
     /// Work material as the source words it.
     pub work: String,
+    /// Classes or ids of materials the row is for; empty where the source's word means none.
+    pub classes: Vec<String>,
     /// Tool materials the row is for.
     pub tools: Vec<ToolMaterial>,
     /// Exponent n: lowest, typical, highest.
@@ -95,6 +108,12 @@ pub struct LifeRow {
     pub feed: Option<f64>,
     /// Depth of cut in m the constants were found at.
     pub depth: Option<f64>,
+    /// Exponent a of `v T^n (f/f_0)^a (d/d_0)^b = C`, where feed is the reference f_0.
+    pub feed_exponent: Option<f64>,
+    /// Exponent b of that law, where depth is the reference d_0.
+    pub depth_exponent: Option<f64>,
+    /// Lowest and highest cutting speed in m/s of the tests.
+    pub tested_speeds: Option<(f64, f64)>,
     /// Wear criterion.
     pub criterion: String,
     /// Source id.
@@ -184,9 +203,37 @@ pub(crate) const POWER_COLUMNS: &[&str] = &[
     "provenance",
     "note",
 ];
+pub(crate) const SAW_COLUMNS: &[&str] = &[
+    "id",
+    "class",
+    "material",
+    "hb_min",
+    "hb_max",
+    "stock_min_mm",
+    "stock_max_mm",
+    "stock_min_in",
+    "stock_max_in",
+    "vc_low_m_min",
+    "vc_high_m_min",
+    "sfm_low",
+    "sfm_high",
+    "rate_low_cm2_min",
+    "rate_start_cm2_min",
+    "rate_high_cm2_min",
+    "rate_low_in2_min",
+    "rate_start_in2_min",
+    "rate_high_in2_min",
+    "printed_in",
+    "range_rule",
+    "basis",
+    "src",
+    "provenance",
+    "note",
+];
 pub(crate) const LIFE_COLUMNS: &[&str] = &[
     "id",
     "work",
+    "class",
     "tool_material",
     "n_low",
     "n",
@@ -197,6 +244,12 @@ pub(crate) const LIFE_COLUMNS: &[&str] = &[
     "feed_in",
     "depth_mm",
     "depth_in",
+    "feed_exponent",
+    "depth_exponent",
+    "vc_tested_low_m_min",
+    "vc_tested_high_m_min",
+    "sfm_tested_low",
+    "sfm_tested_high",
     "criterion",
     "src",
     "provenance",

@@ -117,6 +117,17 @@ impl Library {
         scopes
     }
 
+    /// How near rows of these classes are to a material: 0 its own class, 1 its family, 2 wider
+    /// classes; none where they are for other materials.
+    pub(crate) fn nearness(&self, material: &Material, classes: &[String]) -> Option<u8> {
+        let scopes = self.scopes(material, Question::Power);
+        let tier = |class: &String| {
+            let near = scopes.family.get(class).or(scopes.general.get(class));
+            near.copied()
+        };
+        classes.iter().filter_map(tier).min()
+    }
+
     /// A class and its ancestors up to the root of its family.
     fn family_of(&self, class: &str) -> BTreeMap<String, u8> {
         let mut found = BTreeMap::new();
@@ -344,7 +355,9 @@ pub(crate) fn attempts(tool: ToolMaterial, process: Process) -> Vec<Attempt> {
             Process::FinishTurning,
         ],
         Process::RoughTurning | Process::FinishTurning => vec![process, Process::Turning],
-        Process::Drilling | Process::Reaming | Process::Tapping => vec![process],
+        Process::Drilling | Process::Reaming | Process::Tapping | Process::Sawing => {
+            vec![process]
+        }
     };
     let mut ways = vec![(exact, None)];
     if process.is_milling() && !matches!(process, Process::EndMilling | Process::Milling) {
