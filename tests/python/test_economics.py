@@ -69,7 +69,8 @@ def test_against_scipy_on_1000_cases():
             np.testing.assert_allclose(value, search.fun, rtol=1e-9)
             # The function is flat there: the speed itself from the root of the slope.
             root = optimize.brentq(
-                lambda x, money=money, v=v: slope(v, math.exp(x), money), math.log(speed) - 3, math.log(speed) + 3, xtol=1e-14, rtol=1e-14)
+                lambda x, money=money, v=v: slope(v, math.exp(x), money),
+                math.log(speed) - 3, math.log(speed) + 3, xtol=1e-14, rtol=1e-14)
             np.testing.assert_allclose(speed, np.exp(root), rtol=1e-9)
 
 
