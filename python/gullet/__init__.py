@@ -22,6 +22,7 @@ from ._gullet import (
     Library,
     PassPlan,
     Quantity,
+    Route,
     Setup,
     Step,
     Table,
@@ -42,6 +43,7 @@ from ._gullet import (
     job_reference,
     job_schema,
     kinds,
+    route_schema,
     units_of,
     worked_examples,
 )
@@ -49,6 +51,16 @@ from ._units import get_units, set_units, units
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from ._economics import (
+        EconomicSpeed,
+        Economics,
+        LotPrice,
+        Share,
+        SpindleSpeed,
+        WholeParts,
+        economics,
+        lot_cost,
+    )
     from ._errors import GulletError, GulletWarning, Problem, Rows
     from ._model import (
         Blank,
@@ -63,6 +75,7 @@ if TYPE_CHECKING:
         job,
         mill,
         plan,
+        route,
         setup,
     )
     from ._records import (
@@ -98,6 +111,8 @@ __all__ = [
     "Cutter",
     "Datum",
     "Doubt",
+    "EconomicSpeed",
+    "Economics",
     "Formula",
     "GulletError",
     "GulletWarning",
@@ -107,6 +122,7 @@ __all__ = [
     "Ledger",
     "Library",
     "Limit",
+    "LotPrice",
     "Machine",
     "Material",
     "Parameter",
@@ -120,10 +136,13 @@ __all__ = [
     "QuantityLike",
     "Ranged",
     "Relief",
+    "Route",
     "Rows",
     "Section",
     "Settings",
     "Setup",
+    "Share",
+    "SpindleSpeed",
     "Step",
     "Study",
     "StudyStream",
@@ -134,6 +153,7 @@ __all__ = [
     "TaylorFit",
     "ToolLife",
     "UnreadCell",
+    "WholeParts",
     "__version__",
     "after_measurement",
     "builtin_names",
@@ -141,6 +161,7 @@ __all__ = [
     "catalogue",
     "codes",
     "column_unit",
+    "economics",
     "evaluate",
     "explain",
     "fit_extended_taylor",
@@ -154,8 +175,11 @@ __all__ = [
     "job_reference",
     "job_schema",
     "kinds",
+    "lot_cost",
     "mill",
     "plan",
+    "route",
+    "route_schema",
     "set_units",
     "setup",
     "study",
@@ -171,7 +195,7 @@ def __getattr__(name: str) -> object:
     if name in __all__:
         from importlib import import_module
 
-        for home in ("_errors", "_model", "_records", "_study", "_types"):
+        for home in ("_errors", "_model", "_records", "_study", "_types", "_economics"):
             found = vars(import_module(f".{home}", __name__)).get(name)
             if found is not None:
                 globals()[name] = found

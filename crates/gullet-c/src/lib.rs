@@ -15,6 +15,7 @@ compile_error!(
 #[cfg(feature = "arrow")]
 mod arrow;
 pub mod cut;
+pub mod economics;
 mod failure;
 mod fit;
 mod formula;

@@ -7,6 +7,7 @@ mod command;
 mod files;
 mod help;
 mod readings;
+mod reference;
 mod replace;
 mod study;
 

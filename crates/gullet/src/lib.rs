@@ -1,10 +1,12 @@
 //! Machining speeds, feeds, limits and passes.
 //!
 //! The floors, from the bottom: [`error`], [`quantity`], [`listing`], [`formula`], [`table`],
-//! [`wear`], [`fit`], [`model`], [`operation`], [`plan`], [`study`]. A floor uses only the floors below it.
+//! [`wear`], [`fit`], [`model`], [`operation`], [`economics`], [`plan`], [`study`]. A floor uses only
+//! the floors below it.
 #![forbid(unsafe_code)]
 
 // Unchecked by design: public for its own tests, not for callers.
+pub mod economics;
 #[doc(hidden)]
 pub mod elementary;
 pub mod error;

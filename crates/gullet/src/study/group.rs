@@ -2,7 +2,7 @@
 
 use super::base::Base;
 use super::milling::MillingStudy;
-use super::rows::{Choice, Codes, FORMS, Rows};
+use super::rows::{Choice, Codes, FORMS};
 use crate::error::{Code, Problem};
 use crate::model::{Clamping, CutterForm, Direction, PassKind};
 use crate::operation::inputs::{Grounds, Shop, fill_pass, kinds, process, template};
@@ -50,12 +50,12 @@ pub(super) struct Keys<'a> {
 }
 
 impl<'a> Keys<'a> {
-    pub(super) fn new(rows: &Rows<'a>) -> Keys<'a> {
+    pub(super) fn new(choices: &[(Choice, Codes<'a>)]) -> Keys<'a> {
         let mut keys = Keys {
             constant: [OF_BASE; Choice::ALL.len()],
             varying: Vec::new(),
         };
-        for (choice, codes) in &rows.choices {
+        for (choice, codes) in choices {
             let place = *choice as usize;
             match codes {
                 Codes::Constant(code) => {
@@ -92,7 +92,7 @@ fn pick<T: Copy>(list: &[T], code: u32, own: T) -> Result<T, Code> {
     list.get(code as usize).copied().ok_or(Code::UnknownName)
 }
 
-fn pick_entry<T: Clone>(list: &[T], code: u32) -> Result<(u32, T), Code> {
+pub(super) fn pick_entry<T: Clone>(list: &[T], code: u32) -> Result<(u32, T), Code> {
     let place = if code == OF_BASE { 0 } else { code };
     let entry = list.get(place as usize).ok_or(if code == OF_BASE {
         Code::Missing

@@ -7,12 +7,16 @@ mod limits;
 mod print;
 mod text;
 
+pub(super) use html::{crowded, escape, head, sheet};
 pub use json::cut as cut_json;
+pub(super) use json::{parts as parts_json, quantity as quantity_json, record as record_json};
+pub(super) use print::Print;
+pub(super) use text::{Page, WIDTH, render as card_text};
 
 use super::job::Job;
 use super::pass_plan::PassPlan;
 use crate::error::Result;
-use crate::operation::Cut;
+use crate::operation::{Cut, Datum};
 use crate::table::{Library, Source};
 
 /// The set-up card of a job.
@@ -26,6 +30,19 @@ pub struct Card {
     pub plan: PassPlan,
     /// Sources that values on the card come from: id and full reference.
     pub sources: Vec<(String, String)>,
+    /// What to do around the cut; nothing on the card of a job by itself.
+    pub instructions: Instructions,
+}
+
+/// What a clamping of a route says besides its cut.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Instructions {
+    /// How the part sits: label and text.
+    pub seat: Vec<(&'static str, String)>,
+    /// Before the spindle starts, in order.
+    pub before: Vec<String>,
+    /// After the last pass, in order.
+    pub after: Vec<String>,
 }
 
 /// Passes that share one cut.
@@ -44,13 +61,22 @@ impl Card {
     /// Problems of the job, and a plan that no limit-keeping split satisfies.
     pub fn new(job: Job, library: &Library) -> Result<Card> {
         let plan = PassPlan::new(&job, library)?;
-        let sources = sources(&plan, library);
-        Ok(Card { job, plan, sources })
+        Ok(Card::of(job, plan, library))
+    }
+
+    /// The card of a plan that was made for the job.
+    pub(super) fn of(job: Job, plan: PassPlan, library: &Library) -> Card {
+        Card {
+            sources: sources(&plan, library),
+            job,
+            plan,
+            instructions: Instructions::default(),
+        }
     }
 
     /// The card as text for a terminal or a plain printer, with every worked step.
     pub fn text(&self) -> String {
-        text::render(self)
+        text::render(self, true)
     }
 
     /// The card as one printable page: no script, no network, black on white.
@@ -103,18 +129,25 @@ fn alike(first: &Cut, other: &Cut) -> bool {
 
 /// Full references of every source id that a datum of a cut names in brackets.
 fn sources(plan: &PassPlan, library: &Library) -> Vec<(String, String)> {
+    let data = plan.passes.iter().flat_map(|pass| &pass.cut.data);
+    sources_of(data, library)
+}
+
+/// Full references of every source id that data name in brackets.
+pub(super) fn sources_of<'d>(
+    data: impl Iterator<Item = &'d Datum>,
+    library: &Library,
+) -> Vec<(String, String)> {
     let mut ids: Vec<String> = Vec::new();
     let mut keep = |id: &str| {
         if !id.is_empty() && !ids.iter().any(|known| known == id) {
             ids.push(id.to_owned());
         }
     };
-    for pass in &plan.passes {
-        for datum in &pass.cut.data {
-            for part in datum.origin.split('[').skip(1) {
-                if let Some((id, _)) = part.split_once(']') {
-                    keep(id);
-                }
+    for datum in data {
+        for part in datum.origin.split('[').skip(1) {
+            if let Some((id, _)) = part.split_once(']') {
+                keep(id);
             }
         }
     }

@@ -1,16 +1,19 @@
 //! The card as plain text.
 
 use super::Card;
+use super::content::Row;
 
-const WIDTH: usize = 100;
+pub(in crate::plan) const WIDTH: usize = 100;
 
-pub(super) fn render(card: &Card) -> String {
-    let mut out = Page(String::new());
+/// Least width of a label.
+const LABEL: usize = 10;
+
+pub(in crate::plan) fn render(card: &Card, with_steps: bool) -> String {
+    let mut out = Page::default();
     out.line(&format!("SET-UP CARD  {}", card.job.title));
     out.line(&"=".repeat(WIDTH));
-    for (label, text) in card.setup_rows() {
-        out.hanging(&format!("{label:<10} "), &text);
-    }
+    out.labelled(&card.setup_rows());
+    out.list("Before the cut", &card.instructions.before);
     out.heading("Set on the machine");
     let groups = card.groups();
     for group in &groups {
@@ -25,6 +28,7 @@ pub(super) fn render(card: &Card) -> String {
     for note in card.pass_notes() {
         out.hanging("", &note);
     }
+    out.list("After the cut", &card.instructions.after);
     out.heading("Limits (the binding one is marked with *)");
     for group in &groups {
         out.line(&card.group_title(group));
@@ -50,7 +54,7 @@ pub(super) fn render(card: &Card) -> String {
     }
     out.list("Look out (doubts and assumptions)", &card.warnings());
     out.list("Cautions", &card.cautions());
-    for group in &groups {
+    for group in groups.iter().filter(|_| with_steps) {
         out.heading(&format!("Worked steps, {}", card.group_title(group)));
         for step in card.step_rows(group) {
             out.hanging("", &step);
@@ -63,24 +67,31 @@ pub(super) fn render(card: &Card) -> String {
     for (id, reference) in &card.sources {
         out.hanging(&format!("[{id}] "), reference);
     }
-    out.0
+    out.text()
 }
 
-struct Page(String);
+/// A page of text, line by line.
+#[derive(Default)]
+pub(in crate::plan) struct Page(String);
 
 impl Page {
-    fn line(&mut self, text: &str) {
+    /// What was written.
+    pub(in crate::plan) fn text(self) -> String {
+        self.0
+    }
+
+    pub(in crate::plan) fn line(&mut self, text: &str) {
         self.0.push_str(text.trim_end());
         self.0.push('\n');
     }
 
-    fn heading(&mut self, text: &str) {
+    pub(in crate::plan) fn heading(&mut self, text: &str) {
         self.line("");
         self.line(text);
         self.line(&"-".repeat(text.chars().count()));
     }
 
-    fn list<T: AsRef<str>>(&mut self, heading: &str, items: &[T]) {
+    pub(in crate::plan) fn list<T: AsRef<str>>(&mut self, heading: &str, items: &[T]) {
         if items.is_empty() {
             return;
         }
@@ -90,8 +101,17 @@ impl Page {
         }
     }
 
+    /// A text behind each label.
+    pub(in crate::plan) fn labelled(&mut self, rows: &[Row]) {
+        let width = rows.iter().map(|(label, _)| label.chars().count()).max();
+        let width = width.unwrap_or(0).max(LABEL);
+        for (label, text) in rows {
+            self.hanging(&format!("{label:<width$} "), text);
+        }
+    }
+
     /// Text broken at the page's width, later lines below the first word.
-    fn hanging(&mut self, label: &str, text: &str) {
+    pub(in crate::plan) fn hanging(&mut self, label: &str, text: &str) {
         let indent = label.chars().count();
         let mut line = label.to_owned();
         let mut used = indent;
@@ -115,7 +135,7 @@ impl Page {
         self.line(&line);
     }
 
-    fn table(&mut self, heads: &[&str], rows: &[Vec<String>]) {
+    pub(in crate::plan) fn table(&mut self, heads: &[&str], rows: &[Vec<String>]) {
         let widths: Vec<usize> = heads
             .iter()
             .enumerate()
