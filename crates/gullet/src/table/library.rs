@@ -1,5 +1,6 @@
 //! The library: the embedded tables, and a shop's own tables laid over them.
 
+use super::grounds::Answered;
 use super::hardness::{ASSUMPTION, HardnessScale, to_brinell};
 use super::parse::Context;
 use super::parse_material::{GivenHardness, class_row, source_row};
@@ -153,6 +154,7 @@ pub struct Library {
     pub(crate) hardness: Vec<HardnessRow>,
     /// Ids of the materials a plain name or alias means.
     pub(crate) index: BTreeMap<String, BTreeSet<String>>,
+    pub(super) answered: Answered,
 }
 
 /// Tables that somebody else keeps, or that are kept together with others.
@@ -233,6 +235,7 @@ impl Library {
             lives: Vec::new(),
             hardness: Vec::new(),
             index: BTreeMap::new(),
+            answered: Answered::default(),
         }
     }
 

@@ -6,6 +6,7 @@
 
 mod feed;
 mod force;
+mod grounds;
 mod hardness;
 mod library;
 mod listings;
@@ -18,8 +19,9 @@ mod select;
 mod speed;
 mod types;
 
-pub(crate) use feed::{FeedCursor, FeedNumbers, FeedReader};
+pub(crate) use feed::{FeedCursor, FeedNumbers};
 pub use force::{ForceBand, Kienzle, UnitPower};
+pub(crate) use grounds::Grounds;
 pub use hardness::HardnessScale;
 pub use library::{Library, LibraryRef, Overlay};
 pub use rows::{LifeRow, MeasuredAt};
