@@ -193,4 +193,4 @@ macro_rules! limit {
     };
 }
 
-pub(super) use {conditions, formula, formulas, limit, optional, over, parameters};
+pub(crate) use {conditions, formula, formulas, limit, optional, over, parameters};

@@ -1,7 +1,7 @@
 //! The catalogue: every formula once, with everything said about it.
 
 mod columns;
-mod define;
+pub(crate) mod define;
 mod describe;
 mod equation;
 mod listings;
@@ -9,22 +9,34 @@ pub(crate) mod shared;
 mod step;
 mod substitute;
 
+pub mod chamfer;
 pub mod chip;
+pub mod chuck;
 pub mod cost;
 pub mod deflection;
 pub mod diameter;
+pub mod drill;
 pub mod engagement;
 pub mod finish;
 pub mod force;
 pub mod holding;
+pub mod hole;
+pub mod learning;
+pub mod lot;
+pub mod moves;
 pub mod path;
 pub mod power;
 pub mod practice;
 pub mod removal;
 pub mod rotation;
+pub mod sawing;
 pub mod stability;
+pub mod surface;
 pub mod thread;
+pub mod thread_milling;
+pub mod threading;
 pub mod time;
+pub mod turning;
 pub mod wear;
 
 pub mod cases;
@@ -32,6 +44,7 @@ pub mod cases;
 pub use columns::Column;
 pub(crate) use columns::uneven;
 pub use describe::{Condition, Example, Formula, Limit, Parameter, split_arguments};
+pub(crate) use describe::{parameter_problems, read_parameters};
 pub use listings::{catalogue_listing, examples_listing};
 pub use step::{NoRecord, Recorder, Step, Steps, description};
 
@@ -47,16 +60,30 @@ const TOPICS: &[&[&Formula]] = &[
     force::ALL,
     force::MEAN,
     force::PEAK,
+    drill::ALL,
     power::ALL,
     practice::ALL,
     deflection::ALL,
     finish::ALL,
+    surface::ALL,
+    chamfer::ALL,
     path::ALL,
+    hole::ALL,
     time::ALL,
+    moves::ALL,
+    learning::ALL,
     holding::ALL,
     wear::ALL,
     cost::ALL,
+    lot::ALL,
     thread::ALL,
+    thread_milling::ALL,
+    thread::FORM,
+    thread::TAP,
+    threading::ALL,
+    turning::ALL,
+    chuck::ALL,
+    sawing::ALL,
     stability::ALL,
 ];
 

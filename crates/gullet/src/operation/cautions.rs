@@ -3,6 +3,26 @@
 use super::milling::Milling;
 use super::request::{Operation, Pass};
 use crate::model::{CutterForm, Direction, Feed};
+use crate::table::Material;
+
+/// Cautions of every operation.
+const EVERY: &[&str] = &[
+    "These are starting values. The machine's manual, the shop's rules, local codes and the responsible instructor come first.",
+    "Wear eye protection: chips fly. Tie back hair; no sleeves, gloves, jewellery or rags near a turning spindle or a running blade.",
+    "Stop the machine before measuring, clearing chips or touching the work. Use a brush or hook, never fingers.",
+    "Never exceed the speed marked on the tool, its holder or the chuck.",
+    "Deburr before handling: cut edges cut.",
+];
+
+/// The cautions of every operation.
+pub(super) fn common() -> &'static [&'static str] {
+    EVERY
+}
+
+/// The cautions of a work material.
+pub(super) fn of_work(material: &Material) -> impl Iterator<Item = &'static str> {
+    material.cautions.iter().filter_map(|tag| of_material(tag))
+}
 
 /// Cautions that every milling card carries.
 const ALWAYS: &[&str] = &[
@@ -46,13 +66,7 @@ pub(super) fn cautions(setup: &Milling, pass: &Pass) -> Vec<&'static str> {
         cautions
             .push("Change belts and gears only with the spindle stopped and the power locked off.");
     }
-    cautions.extend(
-        setup
-            .material
-            .cautions
-            .iter()
-            .filter_map(|tag| of_material(tag)),
-    );
+    cautions.extend(of_work(&setup.material));
     cautions
 }
 

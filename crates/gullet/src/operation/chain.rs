@@ -347,16 +347,33 @@ pub(crate) fn available(
     inputs: &Inputs,
     n: RotationalSpeed,
 ) -> (Power, Torque) {
-    let usable = practice::usable_power::step(
+    available_at(
         log,
         inputs.motor_power,
         inputs.efficiency,
         inputs.power_share,
-    );
-    let power = power::available_power::step(log, usable, inputs.base_speed, n);
-    let torque = power::available_torque::step(log, usable, inputs.base_speed, n);
-    let held = min(torque, inputs.maximum_torque);
-    if log.records() && inputs.maximum_torque.value.is_finite() {
+        inputs.base_speed,
+        inputs.maximum_torque,
+        n,
+    )
+}
+
+/// The same from the numbers of the drive.
+#[inline(always)]
+pub(crate) fn available_at(
+    log: &mut impl Log,
+    motor_power: Power,
+    efficiency: Ratio,
+    power_share: Ratio,
+    base_speed: RotationalSpeed,
+    maximum_torque: Torque,
+    n: RotationalSpeed,
+) -> (Power, Torque) {
+    let usable = practice::usable_power::step(log, motor_power, efficiency, power_share);
+    let power = power::available_power::step(log, usable, base_speed, n);
+    let torque = power::available_torque::step(log, usable, base_speed, n);
+    let held = min(torque, maximum_torque);
+    if log.records() && maximum_torque.value.is_finite() {
         log.choose(Kind::Torque, held.value, || {
             "torque available, at most what the drive holds".to_owned()
         });

@@ -72,6 +72,8 @@ macro_rules! records {
     (@value $quantity:expr, $maybe:ident) => { $quantity.map(|quantity| quantity.value) };
 }
 
+pub(crate) use records;
+
 /// A field of a record of quantities.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Field {
@@ -369,7 +371,7 @@ impl Log for crate::formula::NoRecord {
 
 /// Keeps formulas and choices in order.
 #[derive(Default)]
-pub(super) struct Chain(pub Vec<WorkedStep>);
+pub(crate) struct Chain(pub Vec<WorkedStep>);
 
 impl Recorder for Chain {
     fn record(&mut self, formula: &'static Formula, arguments: &[f64], result: f64) {

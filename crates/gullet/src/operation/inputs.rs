@@ -8,7 +8,8 @@ use crate::model::{Clamping, Cutter, Feed, Hold, Machine, PassKind, Practice, Sp
 use crate::quantity::math::number;
 use crate::quantity::{Force, Length, Pressure, Ratio, Velocity, si};
 use crate::table::{
-    FeedNumbers, Grounds, Kienzle, KienzlePair, Material, MeasuredAt, Process, Ranged, UnitPower,
+    FeedNumbers, Grounds, Kienzle, KienzlePair, Library, Material, MeasuredAt, Process, Ranged,
+    UnitPower,
 };
 
 /// The process of the tables that a pass belongs to.
@@ -63,6 +64,21 @@ impl Grounds {
             .as_ref()
             .and_then(|reader| reader.range(cutter.diameter, depth))
             .or_else(|| pass.feed_per_tooth.map(asked_for))
+    }
+
+    /// Cutting speed of the tables with its words.
+    pub(crate) fn speed(&self) -> &Result<Ranged<Velocity>> {
+        &self.speed
+    }
+
+    /// Pairs of the material with their words.
+    pub(crate) fn kienzle(&self) -> &Result<Kienzle> {
+        &self.kienzle
+    }
+
+    /// Why the tables hold no feed.
+    pub(crate) fn no_feed(&self) -> Option<&Error> {
+        self.no_feed.as_ref()
     }
 
     /// Everything with its words.
@@ -296,17 +312,28 @@ pub(crate) fn kinds(shop: &Shop, grounds: &Grounds, pass: &Pass) -> Kinds {
 
 /// The numbers of a set-up; those of the pass and its feed are filled in by [`fill_pass`].
 pub(crate) fn template(shop: &Shop, grounds: &Grounds) -> Inputs {
-    let mut inputs = Inputs::every(f64::NAN);
+    let mut inputs = without_tool(shop.material, shop.machine, shop.practice, grounds);
     shop.cutter.fill(&mut inputs);
-    shop.machine.fill(shop.practice, &mut inputs);
     shop.hold.fill(&mut inputs);
-    shop.practice.fill(shop.material, &mut inputs);
     inputs.part_height = shop.part_height;
+    inputs
+}
+
+/// The numbers of machine, practice and tables.
+pub(crate) fn without_tool(
+    material: &Material,
+    machine: &Machine,
+    practice: &Practice,
+    grounds: &Grounds,
+) -> Inputs {
+    let mut inputs = Inputs::every(f64::NAN);
+    machine.fill(practice, &mut inputs);
+    practice.fill(material, &mut inputs);
     if let Ok(speed) = &grounds.speed {
         inputs.speed_low = speed.low;
         inputs.speed_start = speed.start;
         inputs.speed_high = speed.high;
-        inputs.speed_chosen = match shop.practice.speed_choice {
+        inputs.speed_chosen = match practice.speed_choice {
             SpeedChoice::Low => speed.low,
             SpeedChoice::Start => speed.start,
         };
@@ -314,7 +341,7 @@ pub(crate) fn template(shop: &Shop, grounds: &Grounds) -> Inputs {
     let unit_power = grounds.unit_power.as_ref();
     let chip = unit_power.and_then(|unit_power| unit_power.chip_thickness);
     let efficiency = unit_power.and_then(|unit_power| match unit_power.measured_at {
-        MeasuredAt::Motor { efficiency } => Some(efficiency.map_or(shop.machine.efficiency, si)),
+        MeasuredAt::Motor { efficiency } => Some(efficiency.map_or(machine.efficiency, si)),
         _ => None,
     });
     if let Ok(kienzle) = &grounds.kienzle {
@@ -386,5 +413,16 @@ pub(crate) fn fill_asked_speed(inputs: &mut Inputs) {
         inputs.speed_high = speed;
         inputs.speed_chosen = speed;
         inputs.assumed = si(1.0);
+    }
+}
+
+impl Grounds {
+    /// What the tables say of the force alone.
+    pub(crate) fn pairs_alone(library: &Library, material: &Material) -> Grounds {
+        Grounds {
+            kienzle: library.kienzle(material),
+            unit_power: library.unit_power(material).ok(),
+            ..Grounds::nothing()
+        }
     }
 }

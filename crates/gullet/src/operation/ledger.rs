@@ -96,6 +96,8 @@ fn origin(report: &Report, name: LimitName) -> String {
         }
         LimitName::Grip => of_practice(": share of the part's height"),
         LimitName::StickOut => of_practice(": multiple of the diameter"),
+        // The others are looked at by operations that name their origin themselves.
+        _ => String::new(),
     }
 }
 
@@ -165,6 +167,7 @@ fn relief(
         | LimitName::Torque
         | LimitName::Deflection
         | LimitName::Clamping => None,
+        _ => None,
     }?;
     (limit.exceeded() && to.is_finite()).then_some(Relief { setting, kind, to })
 }

@@ -102,6 +102,52 @@ limit_names! {
     Grip = 18, "grip", Length;
     /// Stick-out over diameter.
     StickOut = 19, "stick_out", Length;
+    /// Feed at the high end of the tables.
+    LargestFeed = 20, "largest_feed", Length;
+    /// Smallest feed that cuts instead of rubbing.
+    SmallestFeed = 21, "smallest_feed", Length;
+    /// Force along the spindle.
+    Thrust = 22, "thrust", Force;
+    /// Torque that turns the work out of its hold.
+    HoldTorque = 23, "hold_torque", Torque;
+    /// Depth of a hole over its diameter.
+    DepthRatio = 24, "depth_ratio", Ratio;
+    /// Stock on the diameter, largest.
+    LargestStock = 25, "largest_stock", Length;
+    /// Stock on the diameter, smallest.
+    SmallestStock = 26, "smallest_stock", Length;
+    /// Percentage of thread, largest.
+    LargestThread = 27, "largest_thread", Ratio;
+    /// Percentage of thread, smallest.
+    SmallestThread = 28, "smallest_thread", Ratio;
+    /// Travel that a tap runs on while the spindle reverses.
+    Overrun = 29, "overrun", Length;
+    /// Length of a bar or blade over its size.
+    Overhang = 30, "overhang", Ratio;
+    /// Force that holds work in a chuck.
+    ChuckGrip = 31, "chuck_grip", Force;
+    /// Speed of the carriage along a thread.
+    CarriageSpeed = 32, "carriage_speed", Velocity;
+    /// Depth of cut over what the edge or the practice allows.
+    DepthOfCut = 33, "depth_of_cut", Length;
+    /// Angle of a ramp or a helix into the work.
+    RampAngle = 34, "ramp_angle", Angle;
+    /// Diameter of a cutter over the bore or thread it cuts.
+    CutterInBore = 35, "cutter_in_bore", Length;
+    /// Stepover across the passes.
+    Stepover = 36, "stepover", Length;
+    /// Teeth in the work, most.
+    MostTeeth = 37, "most_teeth", Ratio;
+    /// Teeth in the work, fewest.
+    FewestTeeth = 38, "fewest_teeth", Ratio;
+    /// Rate at which a saw cuts through an area.
+    AreaRate = 39, "area_rate", AreaRate;
+    /// Length of work that stands out of a chuck, over its diameter.
+    WorkOverhang = 40, "work_overhang", Ratio;
+    /// Width of the chamfer over what the edge reaches.
+    EdgeReach = 41, "edge_reach", Length;
+    /// Acceleration length before a thread.
+    RunIn = 42, "run_in", Length;
 }
 
 impl LimitName {
@@ -324,28 +370,16 @@ pub(crate) fn judge(
     candidate: &Candidate,
     outcome: &Outcome,
 ) -> Verdict {
-    let mut highest = Highest {
-        share: 0.0,
-        exceeded: 0.0,
-    };
+    let mut highest = Highest::default();
     each(kinds, inputs, candidate, outcome, &mut highest);
-    let mut nearest = Nearest {
-        least: highest.share * (1.0 - 1e-9),
-        held_by: candidate.held_by.value,
-        first: (0.0, 0.0),
-        holding: (0.0, 0.0),
-    };
+    let mut nearest = Nearest::new(&highest, candidate.held_by.value);
     each(kinds, inputs, candidate, outcome, &mut nearest);
-    let held = nearest.holding.0 > 0.0;
-    Verdict {
-        binding: select(held, si(nearest.holding.0), si(nearest.first.0)),
-        share: select(held, si(nearest.holding.1), si(nearest.first.1)),
-        exceeded: si(highest.exceeded),
-    }
+    nearest.verdict(&highest)
 }
 
 /// The largest share of a limit that can bind, and the first limit that is exceeded.
-struct Highest {
+#[derive(Default)]
+pub(crate) struct Highest {
     share: f64,
     exceeded: f64,
 }
@@ -362,11 +396,33 @@ impl See for Highest {
 }
 
 /// The limits used to the largest share: the first, and the one that holds the feed.
-struct Nearest {
+pub(crate) struct Nearest {
     least: f64,
     held_by: f64,
     first: (f64, f64),
     holding: (f64, f64),
+}
+
+impl Nearest {
+    #[inline(always)]
+    pub(crate) fn new(highest: &Highest, held_by: f64) -> Nearest {
+        Nearest {
+            least: highest.share * (1.0 - 1e-9),
+            held_by,
+            first: (0.0, 0.0),
+            holding: (0.0, 0.0),
+        }
+    }
+
+    #[inline(always)]
+    pub(crate) fn verdict(&self, highest: &Highest) -> Verdict {
+        let held = self.holding.0 > 0.0;
+        Verdict {
+            binding: select(held, si(self.holding.0), si(self.first.0)),
+            share: select(held, si(self.holding.1), si(self.first.1)),
+            exceeded: si(highest.exceeded),
+        }
+    }
 }
 
 impl See for Nearest {

@@ -3,7 +3,7 @@
 mod cautions;
 pub(crate) mod chain;
 mod check;
-mod cut;
+pub(crate) mod cut;
 mod cut_numbers;
 pub(crate) mod inputs;
 pub(crate) mod lanes;
@@ -12,12 +12,14 @@ mod ledger;
 pub(crate) mod limits;
 mod milling;
 pub(crate) mod numbers;
+pub mod process;
 mod report;
 mod request;
 pub(crate) mod results;
 pub(crate) mod settle;
 pub(crate) mod speed_feed;
 
+pub(crate) use cut::records;
 pub use cut::{
     Adjustment, Band, Choice, Consequences, Cut, Datum, Field, Limit, Relief, Settings, Spread,
     Warning, WarningCode, WorkedStep,

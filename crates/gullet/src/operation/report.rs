@@ -356,7 +356,7 @@ fn adjustments(settled: &Settled) -> Vec<Adjustment> {
 }
 
 /// A limit of the ledger that nothing which may be lowered can meet.
-fn exceeded_problem(limit: &Limit, units: UnitSystem) -> Problem {
+pub(super) fn exceeded_problem(limit: &Limit, units: UnitSystem) -> Problem {
     let remedy = limit.relief.map_or_else(
         || {
             "lowering feed and speed does not help: another cutter, machine or hold is needed"

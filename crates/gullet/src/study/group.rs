@@ -2,7 +2,7 @@
 
 use super::base::Base;
 use super::milling::MillingStudy;
-use super::rows::{Choice, Codes, FORMS, Rows};
+use super::rows::{Choice, Codes, FORMS};
 use crate::error::{Code, Problem};
 use crate::model::{Clamping, CutterForm, Direction, PassKind};
 use crate::operation::inputs::{Shop, fill_pass, kinds, process, template};
@@ -50,12 +50,12 @@ pub(super) struct Keys<'a> {
 }
 
 impl<'a> Keys<'a> {
-    pub(super) fn new(rows: &Rows<'a>) -> Keys<'a> {
+    pub(super) fn new(choices: &[(Choice, Codes<'a>)]) -> Keys<'a> {
         let mut keys = Keys {
             constant: [OF_BASE; Choice::ALL.len()],
             varying: Vec::new(),
         };
-        for (choice, codes) in &rows.choices {
+        for (choice, codes) in choices {
             let place = *choice as usize;
             match codes {
                 Codes::Constant(code) => {
@@ -93,7 +93,7 @@ fn pick<T: Copy>(list: &[T], code: u32, own: T) -> Result<T, Code> {
 }
 
 /// The entry that a code chooses, the first one where it chooses none.
-fn pick_entry<'s, T: Clone + 's>(
+pub(super) fn pick_entry<'s, T: Clone + 's>(
     listed: impl FnOnce(usize) -> Option<&'s T>,
     code: u32,
 ) -> Result<(u32, T), Code> {

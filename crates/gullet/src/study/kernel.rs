@@ -35,7 +35,7 @@ impl MillingStudy<'_> {
         execution: Execution,
         results: &mut Results,
     ) {
-        let keys = Keys::new(rows);
+        let keys = Keys::new(&rows.choices);
         let count = rows.count;
         // Small studies are shared out too, in blocks that are worth a thread.
         let share = count.div_ceil(execution.threads().max(1));
@@ -61,7 +61,7 @@ impl MillingStudy<'_> {
         results: &mut Results,
         quantiles: &mut Quantiles,
     ) {
-        let keys = Keys::new(rows);
+        let keys = Keys::new(&rows.choices);
         let parts = pieces(results, DRAWN).zip(draw_pieces(quantiles, uncertainty, wanted));
         execution.for_each(rows.count.div_ceil(DRAWN), parts, |(out, draws)| Chunk {
             study: self,
@@ -75,17 +75,51 @@ impl MillingStudy<'_> {
 }
 
 /// The place in the results that a chunk fills.
-struct Piece<'r> {
-    start: usize,
-    columns: Vec<&'r mut [f64]>,
-    status: &'r mut [i32],
-    binding: &'r mut [u8],
-    held_by: &'r mut [u8],
-    warnings: &'r mut [u8],
+pub(super) struct Piece<'r> {
+    pub start: usize,
+    pub columns: Vec<&'r mut [f64]>,
+    pub status: &'r mut [i32],
+    pub binding: &'r mut [u8],
+    pub held_by: &'r mut [u8],
+    pub warnings: &'r mut [u8],
+}
+
+impl Piece<'_> {
+    /// The row is an error that rests on a limit, or on none: 0.
+    pub(super) fn refuse(&mut self, place: usize, code: Code, limit: f64) {
+        for column in &mut self.columns {
+            if let Some(slot) = column.get_mut(place) {
+                *slot = f64::NAN;
+            }
+        }
+        self.decide(place, limit, 0.0, 0.0);
+        if let Some(status) = self.status.get_mut(place) {
+            *status = code.number();
+        }
+    }
+
+    /// The row is good: the limits that bind it and hold its feed, and its doubts.
+    pub(super) fn decide(&mut self, place: usize, binding: f64, held_by: f64, doubts: f64) {
+        let slots = (
+            self.status.get_mut(place),
+            self.binding.get_mut(place),
+            self.held_by.get_mut(place),
+            self.warnings.get_mut(place),
+        );
+        if let (Some(status), Some(bound), Some(holder), Some(warnings)) = slots {
+            *status = 0;
+            *bound = binding as u8;
+            *holder = held_by as u8;
+            *warnings = doubts as u8;
+        }
+    }
 }
 
 /// Cuts the results into pieces of so many rows.
-fn pieces(results: &mut Results, chunk: usize) -> impl Iterator<Item = Piece<'_>> + Send {
+pub(super) fn pieces(
+    results: &mut Results,
+    chunk: usize,
+) -> impl Iterator<Item = Piece<'_>> + Send {
     let mut columns: Vec<_> = results
         .columns
         .iter_mut()

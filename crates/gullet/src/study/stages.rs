@@ -9,7 +9,7 @@
 #![allow(clippy::needless_range_loop, clippy::manual_memcpy)]
 
 mod outcome;
-mod settings;
+pub(super) mod settings;
 
 use super::group::Group;
 use super::lanes::{Block, Lanes};

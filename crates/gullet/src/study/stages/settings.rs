@@ -320,7 +320,7 @@ pub(super) fn slow_down(machine: &Machine, block: &mut Block, count: usize) -> b
 
 /// The highest speed of the machine at or below each, as [`Machine::speed_at_or_below`]; NaN for none.
 #[cfg_attr(not(debug_assertions), inline(always))]
-pub(super) fn speeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
+pub(in crate::study) fn speeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
     match &machine.drive {
         Drive::Continuous { lowest, highest } => {
             within(lowest.value, highest.value, wanted, found);
@@ -336,7 +336,7 @@ pub(super) fn speeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut 
 
 /// The highest feed of the machine at or below each, as [`Machine::feed_at_or_below`]; NaN for none.
 #[cfg_attr(not(debug_assertions), inline(always))]
-pub(super) fn feeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
+pub(in crate::study) fn feeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
     match &machine.feed {
         Feed::Continuous { lowest, highest } => {
             within(lowest.value, highest.value, wanted, found);

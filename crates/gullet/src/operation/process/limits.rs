@@ -1,0 +1,142 @@
+//! Limits as an operation shows them, and who looks at them.
+
+use crate::operation::WarningCode;
+use crate::operation::limits::{EXCEEDED, Entry, LimitName, See, Side, share};
+use crate::quantity::Ratio;
+use crate::quantity::math::{number, pow, select};
+
+/// A limit with what moves its value.
+#[derive(Clone, Copy)]
+pub(crate) struct Look {
+    pub entry: Entry,
+    /// Exponent of the feed in the value; 0 where the feed does not move it.
+    pub feed: Ratio,
+    /// Exponent of the spindle speed in the value.
+    pub speed: Ratio,
+    /// Where the bound comes from.
+    pub origin: &'static str,
+    /// What would have to change to free it; empty where nothing is known.
+    pub remedy: &'static str,
+}
+
+impl Look {
+    #[inline(always)]
+    fn new(name: LimitName, side: Side, value: f64, bound: f64) -> Look {
+        Look {
+            entry: Entry {
+                number: name.lane(),
+                side,
+                value,
+                bound,
+                present: true,
+            },
+            feed: number(0.0),
+            speed: number(0.0),
+            origin: "",
+            remedy: "",
+        }
+    }
+
+    /// A value that must stay at or below its bound.
+    #[inline(always)]
+    pub(crate) fn most(name: LimitName, value: f64, bound: f64) -> Look {
+        Look::new(name, Side::AtMost, value, bound)
+    }
+
+    /// A value that must stay at or above its bound.
+    #[inline(always)]
+    pub(crate) fn least(name: LimitName, value: f64, bound: f64) -> Look {
+        Look::new(name, Side::AtLeast, value, bound)
+    }
+
+    /// Only there where this holds.
+    #[inline(always)]
+    pub(crate) fn only(mut self, present: bool) -> Look {
+        self.entry.present = present;
+        self
+    }
+
+    /// The value grows with this power of the feed.
+    #[inline(always)]
+    pub(crate) fn with_feed(mut self, exponent: Ratio) -> Look {
+        self.feed = exponent;
+        self
+    }
+
+    /// The value grows with this power of the spindle speed.
+    #[inline(always)]
+    pub(crate) fn with_speed(mut self, exponent: Ratio) -> Look {
+        self.speed = exponent;
+        self
+    }
+
+    /// Where the bound comes from.
+    #[inline(always)]
+    pub(crate) fn from(mut self, origin: &'static str) -> Look {
+        self.origin = origin;
+        self
+    }
+
+    /// What would free it.
+    #[inline(always)]
+    pub(crate) fn change(mut self, remedy: &'static str) -> Look {
+        self.remedy = remedy;
+        self
+    }
+}
+
+/// Looks at limits, one after the other.
+pub(crate) trait Eye {
+    fn look(&mut self, look: Look);
+}
+
+/// Passes the limits on to those who see entries.
+pub(crate) struct Entries<'s, S>(pub &'s mut S);
+
+impl<S: See> Eye for Entries<'_, S> {
+    #[inline(always)]
+    fn look(&mut self, look: Look) {
+        self.0.see(look.entry);
+    }
+}
+
+/// The factor by which a setting must fall so that every limit it moves holds, and the limit that
+/// asks for the smallest one.
+pub(crate) struct Lower {
+    /// Whether the feed is lowered, else the spindle speed.
+    pub feed: bool,
+    pub factor: Ratio,
+    pub number: Ratio,
+}
+
+impl Eye for Lower {
+    #[inline(always)]
+    fn look(&mut self, look: Look) {
+        let exponent = if self.feed { look.feed } else { look.speed };
+        let entry = look.entry;
+        let share = share(entry.side, entry.value, entry.bound);
+        let moves = entry.present & (exponent.value > 0.0) & (share > EXCEEDED);
+        let exponent = select(moves, exponent, number(1.0));
+        let share = select(moves, number(share), number(1.0));
+        let factor = pow(share, number(-1.0) / exponent);
+        let smaller = factor.value < self.factor.value;
+        self.factor = select(smaller, factor, self.factor);
+        self.number = select(smaller, number(entry.number), self.number);
+    }
+}
+
+/// Hears the doubts of an operation.
+pub(crate) trait Doubt {
+    fn doubt(&mut self, holds: bool, code: WarningCode, text: &'static str);
+}
+
+/// Doubts as bits.
+pub(crate) struct Bits(pub u8);
+
+impl Doubt for Bits {
+    #[inline(always)]
+    fn doubt(&mut self, holds: bool, code: WarningCode, _: &'static str) {
+        let bit = 1u8 << (code as u8);
+        self.0 |= if holds { bit } else { 0 };
+    }
+}
