@@ -44,6 +44,7 @@
 
 mod base;
 mod choice;
+mod draws;
 mod found;
 mod names;
 mod numbers;
@@ -53,11 +54,14 @@ mod plan;
 mod run;
 mod start;
 mod summary;
+mod totals;
 
-pub use names::{COST_PER_HOUR, Role, role, unit_of, with_unit};
+pub use draws::DrawWords;
+pub use names::{COST_PER_HOUR, Role, role, with_unit};
 pub use options::{Columns, StudyOptions, TextNumbers};
 pub use output::{HELD_BY, LEFT_OUT, LIMIT, STATUS, WARNINGS};
 pub use plan::StudyPlan;
 pub use run::{Answer, RowProblem};
 pub use start::Start;
 pub use summary::Summary;
+pub use totals::Totals;

@@ -1,6 +1,6 @@
 //! The plan of a study: what every column is for, and all problems at once.
 
-use crate::base::{self, CORNER_RADIUS, Defaults, FACE_MILL, place_of, with_library};
+use crate::base::{self, CORNER_RADIUS, Defaults, FACE_MILL, place_of};
 use crate::choice::{self, Lists, Reader};
 use crate::found::Found;
 use crate::options::{StudyOptions, TextNumbers};
@@ -19,7 +19,7 @@ pub(crate) enum NumberSource {
     Constant(f64),
     Column {
         index: usize,
-        converter: ColumnConverter,
+        converter: Arc<ColumnConverter>,
     },
     /// The cutter's diameter, for a shank that is not given.
     Diameter,
@@ -81,7 +81,7 @@ pub struct StudyPlan<'a> {
     /// Places of the results that are computed: those written, then time and motor power.
     pub(crate) wanted: Vec<usize>,
     /// From SI to the units of the results that are written.
-    pub(crate) written: Vec<ColumnConverter>,
+    pub(crate) written: Vec<Arc<ColumnConverter>>,
     pub(crate) uncertainty: Option<Uncertainty>,
     pub(crate) names: NameLists,
     pub(crate) input: SchemaRef,
@@ -129,7 +129,7 @@ impl<'a> StudyPlan<'a> {
         let mut assumptions = Vec::new();
         let mut found = Found::starting_from(&start);
         found.columns(schema, options);
-        let defaults = Defaults::read(&library)?;
+        let defaults = Defaults::all()?;
         let helix = defaults.helix;
         let own = start.lay_over(defaults);
         let lists = Lists::new(&own, library.clone());
@@ -151,7 +151,6 @@ impl<'a> StudyPlan<'a> {
             .unwrap_or_default();
         let gives = |choice: Choice| found.choices.iter().any(|(other, _)| *other == choice);
         let direction_follows = !gives(Choice::Direction);
-        let base = with_library(own, &library)?;
         if let Some(uncertainty) = &options.uncertainty
             && let Err(error) = uncertainty.check()
         {
@@ -160,7 +159,7 @@ impl<'a> StudyPlan<'a> {
         Error::unless_empty(
             found.problems,
             StudyPlan {
-                study: MillingStudy::new(library, base),
+                study: MillingStudy::over_tables(library, own),
                 lists,
                 numbers: found.numbers,
                 choices: found.choices,
@@ -209,7 +208,7 @@ fn fields(
     all: &[ResultField],
     places: &[usize],
     found: &mut Found,
-) -> (Vec<Arc<Field>>, Vec<ColumnConverter>) {
+) -> (Vec<Arc<Field>>, Vec<Arc<ColumnConverter>>) {
     let taken: Vec<String> = schema
         .fields()
         .iter()
@@ -234,7 +233,7 @@ fn fields(
             &mut found.problems,
         );
         fields.push(Arc::new(named));
-        written.push(ColumnConverter::new(unit));
+        written.push(ColumnConverter::shared(unit));
         let shares = options.uncertainty.iter().flat_map(|it| &it.quantiles);
         for share in shares {
             let quantile = output::quantile_field(field, unit, *share);

@@ -75,6 +75,16 @@ enum Places {
 }
 
 impl Places {
+    /// One place for all rows where they choose alike: such rows need no sorting.
+    fn of(places: Vec<u32>) -> Places {
+        match places.split_first() {
+            Some((first, rest)) if rest.iter().all(|place| place == first) => {
+                Places::Constant(*first)
+            }
+            _ => Places::Rows(places),
+        }
+    }
+
     fn at(&self, row: usize) -> usize {
         match self {
             Places::Constant(place) => *place as usize,
@@ -180,7 +190,7 @@ impl StudyPlan<'_> {
             None => (self.study.run(&rows, &self.wanted, execution)?, None),
             Some(uncertainty) => {
                 let here = Uncertainty {
-                    first_row: uncertainty.first_row + first_row,
+                    first_row: uncertainty.first_row.wrapping_add(first_row),
                     ..uncertainty.clone()
                 };
                 let (results, quantiles) =
@@ -247,7 +257,7 @@ impl StudyPlan<'_> {
                             }
                             0
                         };
-                    Places::Rows(read.into_iter().enumerate().map(place).collect())
+                    Places::of(read.into_iter().enumerate().map(place).collect())
                 }
             };
             all.push((*choice, places));
@@ -387,7 +397,8 @@ impl StudyPlan<'_> {
         if !self.direction_follows {
             return;
         }
-        let base = self.study.base();
+        let study = &self.study;
+        let base = study.base();
         let own = |list: Option<usize>| Places::Constant(list.unwrap_or(0) as u32);
         let kinds = own(PassKind::ALL
             .iter()
@@ -409,8 +420,8 @@ impl StudyPlan<'_> {
         let (axial, radial) = (number(Input::AxialDepth), number(Input::RadialDepth));
         let mut pass = base.pass;
         let mut direction = |row: usize| {
-            let practice = base.practices.get(practices.at(row))?;
-            let machine = base.machines.get(machines.at(row))?;
+            let practice = study.practice(practices.at(row))?;
+            let machine = study.machine(machines.at(row))?;
             let kind = PassKind::ALL.get(kinds.at(row))?;
             pass.operation = *Operation::ALL.get(operations.at(row))?;
             if let Some(depths) = axial {
@@ -427,7 +438,7 @@ impl StudyPlan<'_> {
         let places = (0..count)
             .map(|row| direction(row).unwrap_or(0) as u32)
             .collect();
-        choices.push((Choice::Direction, Places::Rows(places)));
+        choices.push((Choice::Direction, Places::of(places)));
     }
 
     /// Cost of every row's time in the cut; NaN where there is none.
