@@ -7,18 +7,23 @@ use gullet::operation::{Operation, Pass};
 use gullet::plan::Part;
 use gullet::quantity::si;
 use gullet::study::{Base, Input};
-use gullet::table::Library;
+use gullet::table::{Library, Material};
 
-/// Adds what the library knows behind the base's own, so that names can pick from both.
-pub(crate) fn with_library(mut base: Base, library: &Library) -> Result<Base> {
-    base.materials.extend(library.materials().iter().cloned());
+/// Adds what the library knows behind the lists of a base, so that names can pick from both.
+pub(crate) fn with_library(
+    library: &Library,
+    materials: &mut Vec<Material>,
+    machines: &mut Vec<Machine>,
+    practices: &mut Vec<Practice>,
+) -> Result<()> {
+    materials.extend(library.materials().iter().cloned());
     for name in Machine::BUILTIN {
-        base.machines.push(Machine::builtin(name)?);
+        machines.push(Machine::builtin(name)?);
     }
     for name in Practice::BUILTIN {
-        base.practices.push(Practice::builtin(name)?);
+        practices.push(Practice::builtin(name)?);
     }
-    Ok(base)
+    Ok(())
 }
 
 /// The defaults of job files.
