@@ -21,6 +21,7 @@ pub const CASES: &[(&str, &str)] = embedded![
     "identities_catalogue.csv",
     "identities_milling.csv",
     "identities_operations.csv",
+    "identities_turning.csv",
     "isakov.csv",
     "kalpakjian_schmid.csv",
     "machinery_handbook.csv",
@@ -32,5 +33,6 @@ pub const CASES: &[(&str, &str)] = embedded![
     "sharma.csv",
     "teaching_pages.csv",
     "thread_standards.csv",
+    "threading.csv",
     "wright.csv",
 ];

@@ -239,9 +239,11 @@ fn at_the_bound(formula: &Formula, index: usize, arguments: &[f64]) -> Result<()
     Ok(())
 }
 
-const TOPICS: [&str; 9] = [
+const TOPICS: [&str; 11] = [
     "deflection",
     "finish",
+    "surface",
+    "chamfer",
     "path",
     "time",
     "holding",

@@ -173,8 +173,7 @@ def production_speed(taylor_speed, taylor_exponent, change_time):
     return taylor_speed * (cheapest_life(taylor_exponent, change_time, 0.0, 1.0) / 60) ** -taylor_exponent
 
 
-@per_row
-def rapid(distance, rapid_speed, acceleration):
+def rapid_move(distance, rapid_speed, acceleration):
     # Speeds up for as long as half the way lasts or the speed is reached.
     ramp = min(rapid_speed / acceleration, np.sqrt(distance / acceleration))
     return 2 * ramp + max(distance - acceleration * ramp**2, 0.0) / rapid_speed
@@ -442,7 +441,7 @@ CASES = {
     "tapping_time": (
         {"depth": (5e-3, 0.05), "reverse_speed": (2, 30), "reversal_time": (0, 1)},
         lambda v: (v.depth + v.approach) / v.lead * (1 / v.spindle_speed + 1 / v.reverse_speed) + 2 * v.reversal_time),
-    "rapid_time": ({"distance": (1e-3, 1), "rapid_speed": (0.05, 1), "acceleration": (0.2, 10)}, rapid),
+    "rapid_time": ({"distance": (1e-3, 1), "rapid_speed": (0.05, 1), "acceleration": (0.2, 10)}, per_row(rapid_move)),
     "band_saw_time": ({"area": (1e-4, 0.05), "cutting_rate": (1e-6, 1e-4)}, lambda v: v.area / v.cutting_rate),
     "tool_change_time_per_part": ({}, lambda v: v.change_time / (v.tool_life / v.cutting_time)),
     "learning_unit_time": (
@@ -526,5 +525,18 @@ def least_real_part(stiffness, damping):
     return (1 / stiffness / (1 - ratio**2 + 2j * damping * ratio)).real
 
 
+# Topics with a file of their own, which takes what stands above.
+from renderings_holes import CASES as HOLES  # noqa: E402
+
+CASES |= HOLES
+
 # Bounds of our own: shown to hold, and not written twice.
 BOUNDS = {"tooth_sum_factor", "helix_relief_factor"}
+
+import renderings_mills  # noqa: E402  (rests on what stands above)
+
+CASES |= renderings_mills.CASES
+# Those of other topics, which are written with what stands above.
+from renderings_turning import CASES as TURNING  # noqa: E402
+
+CASES |= TURNING

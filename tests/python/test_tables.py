@@ -87,7 +87,8 @@ def test_units_stand_in_names_and_metadata():
 
 def test_rows_are_those_of_the_files():
     files = {"feeds": "feeds.csv", "cutting_speeds": "cutting_speeds.csv", "materials": "materials.csv",
-             "unit_power": "unit_power.csv", "tool_life": "tool_life.csv", "hardness": "hardness.csv",
+             "unit_power": "unit_power.csv", "saw_rates": "saw_rates.csv", "tool_life": "tool_life.csv", "hardness": "hardness.csv",
+             "drills": "drills.csv",
              "sources": "sources.csv"}
     assert set(files) == set(LIBRARY.tables)
     for name, file in files.items():

@@ -461,3 +461,62 @@ fn tool_life_rows_by_tool_material() {
     );
     assert!(library.tool_life(ToolMaterial::Pcd).is_err());
 }
+
+#[test]
+fn sawing_has_its_speeds_and_area_rates() {
+    let library = Library::builtin();
+    let hss = ToolMaterial::Hss;
+    let at = |name: &str| sfm(speed(name, hss, Process::Sawing).start);
+    for (name, printed) in [
+        ("304", 120.0),
+        ("11smnpb30", 425.0),
+        ("1018cd", 300.0),
+        ("c45hr", 220.0),
+        ("o1", 200.0),
+        ("s7", 125.0),
+        ("ti64", 70.0),
+    ] {
+        assert!((at(name) - printed).abs() < 1e-9, "{name}: {}", at(name));
+    }
+    // A wider class answers where the grade has no row, and says so.
+    let cast = speed("ge240", hss, Process::Sawing);
+    assert!(!cast.assumptions.is_empty());
+    let in2_per_min = 0.0254 * 0.0254 / 60.0;
+    let rate = library.saw_rate(find("416")).unwrap();
+    let printed = [rate.range.low, rate.range.start, rate.range.high];
+    for (value, printed) in printed.iter().zip([4.0, 5.0, 6.0]) {
+        assert!((value.value / in2_per_min - printed).abs() < 1e-9);
+    }
+    assert!((sfm(rate.blade_speed) - 145.0).abs() < 1e-9);
+    assert!((inch(rate.stock.0) - 6.0).abs() < 1e-9);
+    let error = library.saw_rate(find("6061")).unwrap_err();
+    assert_eq!(error.code(), Code::NoData);
+}
+
+#[test]
+fn a_shops_saw_rate_answers_alone_and_a_bad_one_is_refused() {
+    let file = |rows: &str| Overlay {
+        file_name: "saws.csv".into(),
+        text: format!(
+            "id,class,stock_min_mm,vc_low_m_min,vc_high_m_min,rate_start_cm2_min,src\n{rows}\n"
+        ),
+    };
+    let library = Library::builtin()
+        .with_overlay(&[file("w1,304,80,30,40,18,shop trial")])
+        .unwrap();
+    let rate = library.saw_rate(find("304")).unwrap();
+    assert!((rate.range.start.value * 600_000.0 - 18.0).abs() < 1e-9);
+    assert!((rate.blade_speed.value * 60.0 - 35.0).abs() < 1e-9);
+    for (row, column) in [
+        ("w2,304,80,40,30,18,s", "vc_low_m_min"),
+        ("w3,304,,30,40,18,s", "stock_min_mm"),
+        ("w4,304,80,,,18,s", "vc_low_m_min"),
+        ("w5,304,80,30,40,-1,s", "rate_start_cm2_min"),
+    ] {
+        let error = Library::builtin().with_overlay(&[file(row)]).unwrap_err();
+        assert!(
+            error.problems()[0].parameter.ends_with(column),
+            "{row}: {error}"
+        );
+    }
+}

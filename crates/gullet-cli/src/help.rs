@@ -61,6 +61,26 @@ A row that cannot be computed gets the code of its error in the column status; t
 ",
     ),
     (
+        "operate",
+        "one operation described, or computed with limits and worked steps",
+        "gullet operate OPERATION [NAME=VALUE]... --material ID [--tool MATERIAL] [--machine NAME|FILE.json] [--practice NAME]
+               [--title TEXT] [--format text|json|html] [--output FILE] [--overlay FILE]... [--units inch|metric] [--steps]
+
+Without inputs: what the operation takes and gives, and an example to paste.
+With inputs: its card; settings the machine really has, what follows, limits, worked steps, cautions.
+
+  --material ID      the work material; gullet list materials
+  --tool MATERIAL    what the edges are made of; HSS without it
+  --machine NAME     a built-in machine, or a JSON file with the keys of a job's machine; that of the
+                     operation's example without it
+  --practice NAME    training without it
+  --format FORMAT    text, json or html; without it the ending of --output decides, else text
+  --steps            html: pages with every worked step behind the card
+
+  gullet operate drilling diameter='8.5 mm' depth='22 mm' --material 1018 --machine small-cnc-mill
+",
+    ),
+    (
         "explain",
         "a formula described, or worked through with numbers",
         "gullet explain FORMULA [NAME=VALUE]... [--units inch|metric] [--json]

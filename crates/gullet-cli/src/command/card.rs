@@ -114,7 +114,8 @@ fn job(name: &str, text: &str, library: &Library) -> Result<Job> {
     }
 }
 
-fn format_of(output: &str) -> &'static str {
+/// The format that the name of an output asks for.
+pub fn format_of(output: &str) -> &'static str {
     match () {
         () if files::has_ending(output, "json") => "json",
         () if files::has_ending(output, "html") || files::has_ending(output, "htm") => "html",

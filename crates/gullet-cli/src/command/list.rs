@@ -2,12 +2,13 @@
 
 use super::card::library;
 use super::explain::description;
+use super::operate::description_json;
 use crate::answer::Answer;
 use crate::arguments::{Flag, JSON, Spec, UNITS, read};
 use gullet::error::{Result, unknown_name};
 use gullet::formula::catalogue;
 use gullet::model::{Drive, Machine, Practice};
-use gullet::operation::Operation;
+use gullet::operation::{Operation, process};
 use gullet::quantity::{Kind, UnitSystem, format, units};
 use gullet::table::Library;
 use serde_json::{Value, json};
@@ -225,8 +226,17 @@ fn operations() -> Vec<Row> {
         .iter()
         .map(|operation| {
             let name = operation.name();
-            (vec![name.to_owned()], json!({"name": name}))
+            (
+                vec![name.to_owned(), "job files, studies".to_owned()],
+                json!({"name": name}),
+            )
         })
+        .chain(process::ALL.iter().map(|process| {
+            (
+                vec![process.name.to_owned(), process.meaning.to_owned()],
+                description_json(process),
+            )
+        }))
         .collect()
 }
 

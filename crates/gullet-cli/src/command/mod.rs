@@ -5,6 +5,7 @@ mod check;
 mod evaluate;
 mod explain;
 mod list;
+mod operate;
 mod schema;
 mod spreads;
 mod study;
@@ -21,6 +22,7 @@ pub fn run(name: &str, words: &[String]) -> Result<Answer> {
         "evaluate" => evaluate::run(words),
         "check" => check::run(words),
         "list" => list::run(words),
+        "operate" => operate::run(words),
         "schema" => schema::run(words),
         "study" => study::run(words),
         "help" => help::run(words),

@@ -191,4 +191,17 @@ formulas! {
         example "feed_per_rev=0.2 mm; point_angle=118 deg" => "0.0857167300702 mm", 1e-9, "own arithmetic: 0.1 sin 59 deg";
         = f / 2.0 * sin(sigma / 2.0)
     }
+
+    plunge_chip_thickness {
+        symbol "h", "h";
+        meaning "Undeformed chip thickness in plunging with the end of a mill.";
+        feed_per_tooth f_z: Length, from 0.0, "feed per tooth along the axis";
+        cutting_edge_angle kappa_r: Angle, above 0.0, to PI / 2.0, default PI / 2.0, "angle between the end edge and the axis";
+        -> Length;
+        equation "h = f_z sin(kappa_r)", r"h = f_z \sin\kappa_r";
+        valid "feed along the axis: the end edges cut and the whole feed is chip, whatever the width; no thinning";
+        source "derived: parallelogram of the cut; symbols of ISO 3002-3, from memory";
+        example "feed_per_tooth=0.08 mm; cutting_edge_angle=30 deg" => "0.04 mm", 1e-12, "identity: half the feed";
+        = f_z * sin(kappa_r)
+    }
 }

@@ -81,4 +81,42 @@ formulas! {
             F / (3.0 * E) * (L_f * L_f * L_f / I_f + (L * L * L - L_f * L_f * L_f) / I_s)
         }
     }
+
+    work_deflection_between_centres {
+        symbol "delta", r"\delta";
+        meaning "Deflection of round work between centres under a force at its middle.";
+        force F: Force, "force across the axis, at the middle; its sign is kept";
+        length L: Length, from 0.0, "length between the centres";
+        diameter d: Length, above 0.0, "diameter of the work";
+        modulus E: Pressure, above 0.0, "modulus of elasticity";
+        -> Length;
+        equation "delta = F L^3/(48 E I); I = pi d^4/64", r"\delta = \frac{F L^3}{48 E I},\quad I = \frac{\pi d^4}{64}";
+        valid "slender elastic bar of one diameter, simply supported at both ends; centres and tailstock yield as well";
+        source "beam theory";
+        example "force=48 N; length=1 m; diameter=20 mm; modulus=200 GPa" => "0.636619772368 mm", 1e-9,
+            "identity: 64/(pi 0.02^4 x 2e11) m";
+        = {
+            let I = PI * d * d * d * d / 64.0;
+            F * L * L * L / (48.0 * E * I)
+        }
+    }
+
+    work_deflection_chuck_and_centre {
+        symbol "delta", r"\delta";
+        meaning "Deflection of round work held in a chuck and by a centre under a force at its middle.";
+        force F: Force, "force across the axis, at the middle; its sign is kept";
+        length L: Length, from 0.0, "length from the jaws to the centre";
+        diameter d: Length, above 0.0, "diameter of the work";
+        modulus E: Pressure, above 0.0, "modulus of elasticity";
+        -> Length;
+        equation "delta = 7 F L^3/(768 E I); I = pi d^4/64", r"\delta = \frac{7 F L^3}{768 E I},\quad I = \frac{\pi d^4}{64}";
+        valid "slender elastic bar of one diameter, held fast by the jaws and simply supported by the centre; near the largest over all places of the force; jaws that grip short hold less";
+        source "beam theory";
+        example "force=768 N; length=1 m; diameter=20 mm; modulus=200 GPa" => "4.45633840657 mm", 1e-9,
+            "identity: 7 x 64/(pi 0.02^4 x 2e11) m";
+        = {
+            let I = PI * d * d * d * d / 64.0;
+            7.0 * F * L * L * L / (768.0 * E * I)
+        }
+    }
 }

@@ -17,8 +17,10 @@ const FUNCTIONS: &[&str] = &[
 const UNITS: &[(&str, f64)] = &[
     ("m/min", 1.0 / 60.0),
     ("deg", PI / 180.0),
+    ("lbf", 0.453_592_37 * 9.806_65),
     ("min", 60.0),
     ("mm", 1e-3),
+    ("in", 0.0254),
 ];
 
 /// A part of an expression.

@@ -9,22 +9,31 @@ pub(crate) mod shared;
 mod step;
 mod substitute;
 
+pub mod chamfer;
 pub mod chip;
+pub mod chuck;
 pub mod cost;
 pub mod deflection;
 pub mod diameter;
+pub mod drill;
 pub mod engagement;
 pub mod finish;
 pub mod force;
 pub mod holding;
+pub mod hole;
 pub mod path;
 pub mod power;
 pub mod practice;
 pub mod removal;
 pub mod rotation;
+pub mod sawing;
 pub mod stability;
+pub mod surface;
 pub mod thread;
+pub mod thread_milling;
+pub mod threading;
 pub mod time;
+pub mod turning;
 pub mod wear;
 
 pub mod cases;
@@ -47,16 +56,27 @@ const TOPICS: &[&[&Formula]] = &[
     force::ALL,
     force::MEAN,
     force::PEAK,
+    drill::ALL,
     power::ALL,
     practice::ALL,
     deflection::ALL,
     finish::ALL,
+    surface::ALL,
+    chamfer::ALL,
     path::ALL,
+    hole::ALL,
     time::ALL,
     holding::ALL,
     wear::ALL,
     cost::ALL,
     thread::ALL,
+    thread_milling::ALL,
+    thread::FORM,
+    thread::TAP,
+    threading::ALL,
+    turning::ALL,
+    chuck::ALL,
+    sawing::ALL,
     stability::ALL,
 ];
 

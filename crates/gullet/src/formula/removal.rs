@@ -64,4 +64,18 @@ formulas! {
             "identity; feed of 0.08 mm x 2 teeth x 2000 rpm";
         = a_e * s * v_f
     }
+
+    bore_removal_rate {
+        symbol "Q", "Q";
+        meaning "Removal rate of a helix that sinks or widens a bore.";
+        finished_diameter D_m: Length, above 0.0, "diameter after the pass";
+        start_diameter D_w: Length, from 0.0, to finished_diameter, "diameter before the pass, 0 for solid work";
+        axial_feed v_a: Velocity, from 0.0, "feed along the axis";
+        -> VolumeRate;
+        equation "Q = (pi/4) (D_m - D_w) (D_m + D_w) v_a", r"Q = \frac{\pi}{4} \left(D_m^2 - D_w^2\right) v_a";
+        valid "mean over the turns between the first and the last";
+        source "derived: ring times feed along the axis";
+        example "finished_diameter=40 mm; start_diameter=36 mm; axial_feed=10 mm/min" => "2387.61041673 mm3/min", 1e-9, "identity: 76 pi mm2 x 10 mm/min";
+        = PI / 4.0 * max(D_m - D_w, si(0.0)) * (D_m + D_w) * v_a
+    }
 }

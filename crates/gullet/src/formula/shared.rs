@@ -4,7 +4,7 @@ use crate::quantity::math::{
     asin, ceil, cos, floor, fractional_power, inverse_half_versine, max, min, number, pow, select,
     sin, sqrt, tan,
 };
-use crate::quantity::{Angle, Length, Ratio, Torque, si};
+use crate::quantity::{Angle, Force, Length, Ratio, Torque, si};
 
 /// An angle as a pure number, in radians.
 #[inline(always)]
@@ -271,4 +271,34 @@ impl Arc {
             sin_phi: 2.0 * cos(half_sum) * sin(half_arc),
         }
     }
+}
+
+/// A length as a pure number, in inches.
+#[inline(always)]
+pub fn inches(length: Length) -> Ratio {
+    number(length.value / 0.0254)
+}
+
+/// One pound-force: the pound times standard gravity.
+#[inline(always)]
+pub fn pound_force() -> Force {
+    si(0.453_592_37 * 9.806_65)
+}
+
+/// 1 for each of 3, 4, 5 and 6 diameters that a depth reaches, else 0; a depth within 1e-9, relative,
+/// below one counts as that one.
+#[inline(always)]
+pub fn deep_hole_steps(depth: Length, diameter: Length) -> [Ratio; 4] {
+    let reached = depth / diameter * (1.0 + super::cost::WHOLE);
+    [3.0, 4.0, 5.0, 6.0].map(|step| select(reached.value >= step, number(1.0), number(0.0)))
+}
+
+/// Pecks for a travel: rounded up, at least 1; a quotient within 1e-9, relative, above a whole number
+/// counts as that number.
+#[inline(always)]
+pub fn pecks(travel: Length, peck: Length) -> Ratio {
+    max(
+        ceil(travel / peck * (1.0 - super::cost::WHOLE)),
+        number(1.0),
+    )
 }

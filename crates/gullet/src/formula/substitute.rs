@@ -222,7 +222,8 @@ impl Known {
     fn size(&self, node: &Node) -> Size {
         match node {
             Node::Number { unit, .. } => match *unit {
-                "mm" => Size::of(1.0, 0.0, 0.0),
+                "mm" | "in" => Size::of(1.0, 0.0, 0.0),
+                "lbf" => Size::of(1.0, -2.0, 1.0),
                 "deg" => Size::ANGLE,
                 "min" => Size::of(0.0, 1.0, 0.0),
                 "m/min" => Size::of(1.0, -1.0, 0.0),

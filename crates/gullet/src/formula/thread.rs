@@ -1,6 +1,27 @@
-//! Threads: tap drills and the passes of single-point threading.
+//! Threads: tap drills and the passes of single-point threading; the basic form of threads and tapping
+//! in the submodules.
 
 use super::define::formulas;
+
+mod form;
+mod tap;
+
+pub use form::*;
+pub use tap::*;
+
+/// Basis of the percentages of tap-drill charts, over the pitch: 3 sqrt(3)/4, twice 3/4 of the height
+/// of the triangle, as the charts round it.
+pub const CHART_BASIS: f64 = 1.299_038_1;
+
+/// Basis on which 100 % of thread is the basic minor diameter of ISO and unified threads, over the
+/// pitch: 5 sqrt(3)/8, twice 5/8 of the height of the triangle, rounded alike.
+pub const OVERLAP_BASIS: f64 = 1.082_531_8;
+
+/// The formulas of the basic form.
+pub(super) const FORM: &[&super::Formula] = form::ALL;
+
+/// The formulas of tapping.
+pub(super) const TAP: &[&super::Formula] = tap::ALL;
 
 formulas! {
     topic "thread";
@@ -11,7 +32,7 @@ formulas! {
         major_diameter D: Length, above 0.0, "major diameter of the thread";
         pitch P: Length, above 0.0, "pitch";
         thread_percent p: Ratio, from 0.0, below major_diameter / (thread_basis * pitch), "percentage of thread";
-        thread_basis K: Ratio, above 0.0, default 1.2990381, "basis of the percentage, over the pitch";
+        thread_basis K: Ratio, above 0.0, default crate::formula::thread::CHART_BASIS, "basis of the percentage, over the pitch";
         -> Length;
         equation "d = D - p K P", r"d = D - p K P";
         valid "60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones";
@@ -27,7 +48,7 @@ formulas! {
         major_diameter D: Length, above 0.0, "major diameter of the thread";
         pitch P: Length, above 0.0, "pitch";
         drill_diameter d: Length, above 0.0, to major_diameter, "drill diameter";
-        thread_basis K: Ratio, above 0.0, default 1.2990381, "basis of the percentage, over the pitch";
+        thread_basis K: Ratio, above 0.0, default crate::formula::thread::CHART_BASIS, "basis of the percentage, over the pitch";
         -> Ratio;
         equation "p = (D - d)/(K P)", r"p = \frac{D - d}{K P}";
         valid "60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones";

@@ -1,5 +1,6 @@
 //! The library: the embedded tables, and a shop's own tables laid over them.
 
+use super::drill::{DRILL_COLUMNS, Drill};
 use super::hardness::{ASSUMPTION, HardnessScale, to_brinell};
 use super::parse::Context;
 use super::parse_material::{GivenHardness, class_row, source_row};
@@ -56,18 +57,22 @@ enum Kind {
     Speeds,
     Feeds,
     Powers,
+    Saws,
     Lives,
+    Drills,
 }
 
 impl Kind {
-    const OVERLAID: [Kind; 7] = [
+    const OVERLAID: [Kind; 9] = [
         Kind::Sources,
         Kind::Hardness,
         Kind::Materials,
         Kind::Speeds,
         Kind::Feeds,
         Kind::Powers,
+        Kind::Saws,
         Kind::Lives,
+        Kind::Drills,
     ];
 
     fn columns(self) -> &'static [&'static str] {
@@ -79,7 +84,9 @@ impl Kind {
             Kind::Speeds => SPEED_COLUMNS,
             Kind::Feeds => FEED_COLUMNS,
             Kind::Powers => POWER_COLUMNS,
+            Kind::Saws => SAW_COLUMNS,
             Kind::Lives => LIFE_COLUMNS,
+            Kind::Drills => DRILL_COLUMNS,
         }
     }
 
@@ -109,7 +116,13 @@ impl Kind {
                 &["class"],
                 &["u_start_j_mm3", "u_start_hp_min_in3"],
             ],
+            Kind::Saws => &[
+                &["id"],
+                &["class"],
+                &["rate_start_cm2_min", "rate_start_in2_min"],
+            ],
             Kind::Lives => &[&["id"], &["tool_material"], &["n"]],
+            Kind::Drills => &[&["id"], &["name"], &["diameter_mm", "diameter_in"]],
         }
     }
 
@@ -149,8 +162,10 @@ pub struct Library {
     pub(crate) speeds: Vec<SpeedRow>,
     pub(crate) feeds: Vec<FeedRow>,
     pub(crate) powers: Vec<PowerRow>,
+    pub(crate) saws: Vec<SawRow>,
     pub(crate) lives: Vec<LifeRow>,
     pub(crate) hardness: Vec<HardnessRow>,
+    pub(crate) drills: Vec<Drill>,
     /// Ids of the materials a plain name or alias means.
     pub(crate) index: BTreeMap<String, BTreeSet<String>>,
 }
@@ -230,8 +245,10 @@ impl Library {
             speeds: Vec::new(),
             feeds: Vec::new(),
             powers: Vec::new(),
+            saws: Vec::new(),
             lives: Vec::new(),
             hardness: Vec::new(),
+            drills: Vec::new(),
             index: BTreeMap::new(),
         }
     }
@@ -249,7 +266,9 @@ impl Library {
             (Kind::Speeds, "cutting_speeds.csv", data::CUTTING_SPEEDS),
             (Kind::Feeds, "feeds.csv", data::FEEDS),
             (Kind::Powers, "unit_power.csv", data::UNIT_POWER),
+            (Kind::Saws, "saw_rates.csv", data::SAW_RATES),
             (Kind::Lives, "tool_life.csv", data::TOOL_LIFE),
+            (Kind::Drills, "drills.csv", data::DRILLS),
         ] {
             library.add(kind, file, text, false, &mut problems);
         }
@@ -285,7 +304,7 @@ impl Library {
             if kind.is_none() {
                 problems.push(bad(
                     &file.file_name, 1, "header", "",
-                    "the columns of one of the tables: materials, cutting speeds, feeds, unit power, tool life, hardness, sources",
+                    "the columns of one of the tables: materials, cutting speeds, feeds, unit power, saw rates, tool life, hardness, drills, sources",
                     "begin the file with a line of column names",
                 ));
             }
@@ -372,11 +391,25 @@ impl Library {
                 lay(&mut self.powers, rows, |row| &row.common.id);
                 self.lay_sources(named);
             }
+            Kind::Saws => {
+                let mut rows = Vec::new();
+                sheet.rows(problems, |row| rows.extend(context.saw(row)));
+                let named = context.new_sources.into_values().collect();
+                lay(&mut self.saws, rows, |row| &row.common.id);
+                self.lay_sources(named);
+            }
             Kind::Lives => {
                 let mut rows = Vec::new();
                 sheet.rows(problems, |row| rows.extend(context.life(row)));
                 let named = context.new_sources.into_values().collect();
                 lay(&mut self.lives, rows, |row| &row.id);
+                self.lay_sources(named);
+            }
+            Kind::Drills => {
+                let mut rows = Vec::new();
+                sheet.rows(problems, |row| rows.extend(context.drill(row)));
+                let named = context.new_sources.into_values().collect();
+                lay(&mut self.drills, rows, |row| &row.id);
                 self.lay_sources(named);
             }
         }

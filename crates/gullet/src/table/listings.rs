@@ -1,7 +1,8 @@
 //! The tables as listings, one list of fields a table.
 
 use super::Library;
-use super::rows::{FeedRow, HardnessRow, LifeRow, MeasuredAt, PowerRow, SpeedRow};
+use super::drill::Drill;
+use super::rows::{FeedRow, HardnessRow, LifeRow, MeasuredAt, PowerRow, SawRow, SpeedRow};
 use super::types::{Material, Source, ToolMaterial};
 use crate::error::{Result, unknown_name};
 use crate::listing::{Cell, Column, Field, Form, Listing};
@@ -11,6 +12,7 @@ const LENGTH: Form = Form::Number(Kind::Length);
 const PRESSURE: Form = Form::Number(Kind::Pressure);
 const RATIO: Form = Form::Number(Kind::Ratio);
 const SPEED: Form = Form::Number(Kind::Velocity);
+const AREA_RATE: Form = Form::Number(Kind::AreaRate);
 const BRINELL: Form = Form::Range(Kind::Ratio);
 
 fn tools(tools: &[ToolMaterial]) -> Cell {
@@ -208,6 +210,15 @@ const POWERS: &[Field<PowerRow>] = common![PowerRow;
         .shown_in("J/mm3", "hp.min/in3"),
 ];
 
+const SAWS: &[Field<SawRow>] = common![SawRow;
+    Field::<SawRow>::new("stock", Form::Range(Kind::Length), "Widths of the stock the row is for.", |r| Some(r.stock).into()),
+    Field::<SawRow>::new("blade_speed_low", SPEED, "Lowest blade speed the rate belongs to.", |r| r.blade_speed[0].into()),
+    Field::<SawRow>::new("blade_speed_high", SPEED, "Highest blade speed the rate belongs to.", |r| r.blade_speed[2].into()),
+    Field::<SawRow>::new("area_rate_low", AREA_RATE, "Lowest area sawn per time.", |r| r.values[0].into()),
+    Field::<SawRow>::new("area_rate_start", AREA_RATE, "Area sawn per time to start with.", |r| r.values[1].into()),
+    Field::<SawRow>::new("area_rate_high", AREA_RATE, "Highest area sawn per time.", |r| r.values[2].into()),
+];
+
 const LIVES: &[Field<LifeRow>] = &[
     Field::<LifeRow>::new("id", Form::Text, "Id of the row.", |r| (&r.id).into()),
     Field::<LifeRow>::new(
@@ -277,6 +288,23 @@ const HARDNESS: &[Field<HardnessRow>] = &[
     Field::<HardnessRow>::new("brinell", RATIO, "Brinell.", |r| r.hb.into()).optional(),
 ];
 
+const DRILLS: &[Field<Drill>] = &[
+    Field::<Drill>::new("id", Form::Text, "Id of the row.", |d| (&d.id).into()),
+    Field::<Drill>::new("name", Form::Text, "Name in the trade.", |d| {
+        (&d.name).into()
+    }),
+    Field::<Drill>::new("set", Form::Text, "Set it belongs to.", |d| {
+        d.set.name().into()
+    }),
+    Field::<Drill>::new("diameter", LENGTH, "Diameter.", |d| d.diameter.value.into()),
+    Field::<Drill>::new("source", Form::Text, "Id of the source.", |d| {
+        (&d.source).into()
+    }),
+    Field::<Drill>::new("provenance", Form::Text, "How the row came here.", |d| {
+        d.provenance.name().into()
+    }),
+];
+
 impl Library {
     /// Names of the tables that can be listed.
     pub const LISTINGS: &'static [&'static str] = &[
@@ -284,8 +312,10 @@ impl Library {
         "cutting_speeds",
         "feeds",
         "unit_power",
+        "saw_rates",
         "tool_life",
         "hardness",
+        "drills",
         "sources",
     ];
 
@@ -305,8 +335,10 @@ impl Library {
             "cutting_speeds" => Listing::new("cutting_speeds", SPEEDS, &self.speeds),
             "feeds" => Listing::new("feeds", FEEDS, &self.feeds),
             "unit_power" => Listing::new("unit_power", POWERS, &self.powers),
+            "saw_rates" => Listing::new("saw_rates", SAWS, &self.saws),
             "tool_life" => Listing::new("tool_life", LIVES, &self.lives),
             "hardness" => Listing::new("hardness", HARDNESS, &self.hardness),
+            "drills" => Listing::new("drills", DRILLS, &self.drills),
             "sources" => Listing::new("sources", SOURCES, &self.sources),
             _ => {
                 let names = Library::LISTINGS.iter().copied();

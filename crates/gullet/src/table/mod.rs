@@ -4,6 +4,7 @@
 //! this process) is answered with a range, a start value, the rows behind it and what was assumed:
 //! handbook values are starting points, and the answer says how far to trust it.
 
+mod drill;
 mod feed;
 mod force;
 mod hardness;
@@ -14,15 +15,18 @@ mod parse;
 mod parse_material;
 mod reader;
 mod rows;
+mod saw;
 mod select;
 mod speed;
 mod types;
 
+pub use drill::{Drill, TapDrill, TapDrillWish, ThreadBasis};
 pub(crate) use feed::{FeedCursor, FeedNumbers, FeedReader};
 pub use force::{ForceBand, Kienzle, UnitPower};
 pub use hardness::HardnessScale;
 pub use library::{Library, LibraryRef, Overlay};
 pub use rows::{LifeRow, MeasuredAt};
+pub use saw::SawRate;
 pub use types::*;
 
 #[cfg(test)]

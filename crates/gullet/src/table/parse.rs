@@ -1,7 +1,9 @@
 //! How a line of text becomes a row.
 
 use super::reader::{Row, UnitColumn, above, clip, from_below};
-use super::rows::{Class, Common, FeedRow, HardnessRow, LifeRow, MeasuredAt, PowerRow, SpeedRow};
+use super::rows::{
+    Class, Common, FeedRow, HardnessRow, LifeRow, MeasuredAt, PowerRow, SawRow, SpeedRow,
+};
 use super::types::{Process, Provenance, Source, ToolMaterial, plain};
 use crate::error::nearest;
 use std::collections::{BTreeMap, BTreeSet};
@@ -43,6 +45,22 @@ const FEED_UNITS: [[UnitColumn; 2]; 3] = [
     [
         ("feed_high_mm", "mm", 1.0, 1000.0),
         ("feed_high_in", "in", 25.4, 1000.0),
+    ],
+];
+/// 1 in2 in m2.
+const IN2: f64 = 0.0254 * 0.0254;
+const RATE_UNITS: [[UnitColumn; 2]; 3] = [
+    [
+        ("rate_low_cm2_min", "cm2/min", 1.0, 600_000.0),
+        ("rate_low_in2_min", "in2/min", IN2, 60.0),
+    ],
+    [
+        ("rate_start_cm2_min", "cm2/min", 1.0, 600_000.0),
+        ("rate_start_in2_min", "in2/min", IN2, 60.0),
+    ],
+    [
+        ("rate_high_cm2_min", "cm2/min", 1.0, 600_000.0),
+        ("rate_high_in2_min", "in2/min", IN2, 60.0),
     ],
 ];
 /// 1 hp.min/in3 in J/m3: 550 ft.lbf/s x 60 s over a cubic inch, that is 396 000 psi.
@@ -320,6 +338,65 @@ impl Context<'_> {
             common,
             measured_at: measured_at?,
             chip_thickness,
+            values: values?,
+        })
+    }
+
+    pub(crate) fn saw(&mut self, row: &mut Row) -> Option<SawRow> {
+        let common = self.common(row);
+        let [low, _, high] = SPEED_UNITS;
+        let speed = above(0.0, 50.0);
+        let slow = row.quantity(&low, speed, "");
+        let fast = row.quantity(&high, speed, "").or(slow);
+        let slow = slow.or(fast);
+        let length = above(0.0, 5.0);
+        let narrow = row.quantity(
+            &[
+                ("stock_min_mm", "mm", 1.0, 1000.0),
+                ("stock_min_in", "in", 25.4, 1000.0),
+            ],
+            length,
+            "",
+        );
+        let wide = row.quantity(
+            &[
+                ("stock_max_mm", "mm", 1.0, 1000.0),
+                ("stock_max_in", "in", 25.4, 1000.0),
+            ],
+            length,
+            "",
+        );
+        let stock = narrow.or(wide).zip(wide.or(narrow));
+        for (given, column, what) in [
+            (slow, "vc_low_m_min", "the blade speed"),
+            (
+                stock.map(|(low, _)| low),
+                "stock_min_mm",
+                "the width of the stock",
+            ),
+        ] {
+            if given.is_none() && !row.failed() {
+                row.refuse(
+                    column,
+                    "",
+                    "a value",
+                    format!("give {what} the rate belongs to"),
+                );
+            }
+        }
+        if let (Some(low), Some(high)) = (slow, fast) {
+            row.ordered("vc_low_m_min", low, low, high);
+        }
+        if let Some((low, high)) = stock {
+            row.ordered("stock_min_mm", low, low, high);
+        }
+        let values = Self::triple(row, &RATE_UNITS, 0.01);
+        (!row.failed()).then_some(())?;
+        let (slow, fast) = (slow?, fast?);
+        Some(SawRow {
+            common,
+            stock: stock?,
+            blade_speed: [slow, (slow + fast) / 2.0, fast],
             values: values?,
         })
     }

@@ -76,6 +76,17 @@ pub(crate) struct PowerRow {
     pub values: [f64; 3],
 }
 
+#[derive(Debug, Clone)]
+pub(crate) struct SawRow {
+    pub common: Common,
+    /// Widths of the stock in m the values hold for, from smallest to largest.
+    pub stock: (f64, f64),
+    /// Blade speed in m/s the rate belongs to: low, middle, high.
+    pub blade_speed: [f64; 3],
+    /// Low, start, high in m2/s.
+    pub values: [f64; 3],
+}
+
 /// Taylor constants of one row: `v T^n = C`.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
@@ -179,6 +190,33 @@ pub(crate) const POWER_COLUMNS: &[&str] = &[
     "efficiency",
     "chip_thickness_mm",
     "chip_thickness_in",
+    "basis",
+    "src",
+    "provenance",
+    "note",
+];
+pub(crate) const SAW_COLUMNS: &[&str] = &[
+    "id",
+    "class",
+    "material",
+    "hb_min",
+    "hb_max",
+    "stock_min_mm",
+    "stock_max_mm",
+    "stock_min_in",
+    "stock_max_in",
+    "vc_low_m_min",
+    "vc_high_m_min",
+    "sfm_low",
+    "sfm_high",
+    "rate_low_cm2_min",
+    "rate_start_cm2_min",
+    "rate_high_cm2_min",
+    "rate_low_in2_min",
+    "rate_start_in2_min",
+    "rate_high_in2_min",
+    "printed_in",
+    "range_rule",
     "basis",
     "src",
     "provenance",

@@ -344,7 +344,9 @@ pub(crate) fn attempts(tool: ToolMaterial, process: Process) -> Vec<Attempt> {
             Process::FinishTurning,
         ],
         Process::RoughTurning | Process::FinishTurning => vec![process, Process::Turning],
-        Process::Drilling | Process::Reaming | Process::Tapping => vec![process],
+        Process::Drilling | Process::Reaming | Process::Tapping | Process::Sawing => {
+            vec![process]
+        }
     };
     let mut ways = vec![(exact, None)];
     if process.is_milling() && !matches!(process, Process::EndMilling | Process::Milling) {

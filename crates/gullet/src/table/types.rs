@@ -113,6 +113,8 @@ named! {
         RoughTurning = "rough turning" | "turn rough" | "roughing";
         /// Finish turning.
         FinishTurning = "finish turning" | "turn finish" | "finishing";
+        /// Sawing with a bimetal band.
+        Sawing = "sawing" | "band sawing" | "band saw";
     }
 }
 
@@ -143,6 +145,22 @@ named! {
         CommonPractice = "common practice";
         /// Own arithmetic.
         Derived = "derived";
+    }
+}
+
+named! {
+    /// Set that a drill belongs to.
+    DrillSet {
+        /// By tenths and halves of a millimetre.
+        Metric = "metric" | "mm";
+        /// By 64ths and 32nds of an inch.
+        Fraction = "fraction" | "fractional";
+        /// No 80 to No 1.
+        Number = "number" | "numbered" | "wire gauge";
+        /// A to Z.
+        Letter = "letter";
+        /// A shop's own.
+        Own = "own";
     }
 }
 

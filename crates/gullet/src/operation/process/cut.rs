@@ -12,6 +12,8 @@ pub struct ProcessCut {
     pub process: &'static Process,
     /// Units that its words are told in.
     pub units: UnitSystem,
+    /// What it is done with: material, tool, machine, practice; label and text.
+    pub setup: Vec<(&'static str, String)>,
     /// Every input with its SI value; a choice is the place of its word.
     pub inputs: Vec<f64>,
     /// What is set on the machine.

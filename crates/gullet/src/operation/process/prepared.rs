@@ -5,12 +5,13 @@ use super::ground::Ground;
 use crate::model::{Machine, Practice};
 use crate::operation::inputs::Grounds;
 use crate::quantity::UnitSystem;
-use crate::table::Material;
+use crate::table::{Material, ToolMaterial};
 
 /// What one cut is computed from.
 pub(crate) struct Prepared<'a> {
     pub process: &'static Process,
     pub material: &'a Material,
+    pub tool: ToolMaterial,
     pub machine: &'a Machine,
     pub practice: &'a Practice,
     pub units: UnitSystem,

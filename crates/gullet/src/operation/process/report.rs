@@ -90,6 +90,7 @@ pub(crate) fn cut<P: Operate>(prepared: &Prepared) -> Result<ProcessCut> {
     Ok(ProcessCut {
         process: prepared.process,
         units: prepared.units,
+        setup: setup(prepared),
         inputs: prepared.values.to_vec(),
         settings: fields(SETTINGS, &settled.settings.values()),
         results: fields(prepared.process.results, &P::values(&settled.results)),
@@ -102,6 +103,28 @@ pub(crate) fn cut<P: Operate>(prepared: &Prepared) -> Result<ProcessCut> {
         warnings,
         cautions: cautions_of(prepared),
     })
+}
+
+/// What the cut is made with.
+fn setup(prepared: &Prepared) -> Vec<(&'static str, String)> {
+    let material = prepared.material;
+    vec![
+        (
+            "Material",
+            format!(
+                "{}, {} (ISO 513 group {})",
+                material.name,
+                material.condition,
+                material.iso513.name()
+            ),
+        ),
+        ("Tool", prepared.tool.name().to_owned()),
+        ("Machine", prepared.machine.name.clone()),
+        (
+            "Practice",
+            format!("{} ({})", prepared.practice.name, prepared.practice.origin),
+        ),
+    ]
 }
 
 fn fields(fields: &[Field], values: &[f64]) -> Vec<Field> {

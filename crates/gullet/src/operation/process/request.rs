@@ -172,6 +172,7 @@ impl Request {
         (self.process.cut)(&Prepared {
             process: self.process,
             material: bench.material,
+            tool: bench.tool,
             machine: bench.machine,
             practice: bench.practice,
             units: bench.units,

@@ -65,12 +65,13 @@ const TITLE_LINE: usize = 48;
 
 pub(super) fn render(card: &Card, with_steps: bool) -> String {
     let mut out = String::with_capacity(16_384);
-    let title = escape(&card.job.title);
+    head(&mut out, &card.job.title);
     let further_lines = card.job.title.chars().count() / TITLE_LINE;
     let crowded = card.plan.passes.len() + 2 * further_lines > CROWDED_FROM;
     let class = if crowded { " class=\"crowded\"" } else { "" };
     out += &format!(
-        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>Set-up card: {title}</title>\n<style>{STYLE}</style>\n</head>\n<body{class}>\n<h1>Set-up card: {title}</h1>\n"
+        "<body{class}>\n<h1>Set-up card: {}</h1>\n",
+        escape(&card.job.title)
     );
     setup(&mut out, card);
     let groups = card.groups();
@@ -89,6 +90,14 @@ pub(super) fn render(card: &Card, with_steps: bool) -> String {
     }
     out += "</body>\n</html>\n";
     out
+}
+
+/// Everything before the body.
+pub(in crate::plan) fn head(out: &mut String, title: &str) {
+    let title = escape(title);
+    *out += &format!(
+        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>Set-up card: {title}</title>\n<style>{STYLE}</style>\n</head>\n"
+    );
 }
 
 fn setup(out: &mut String, card: &Card) {
@@ -264,7 +273,7 @@ fn steps(out: &mut String, card: &Card, group: &Group) {
 }
 
 /// Text for HTML: nothing a job file says becomes markup.
-fn escape(text: &str) -> String {
+pub(in crate::plan) fn escape(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in text.chars() {
         match c {

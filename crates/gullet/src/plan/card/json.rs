@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use super::Card;
-use crate::operation::{Band, Cut, Field, Side, WorkedStep};
+use crate::operation::{Adjustment, Band, Cut, Datum, Field, Limit, Side, Warning, WorkedStep};
 use crate::plan::PlannedPass;
 use crate::quantity::{Kind, UnitSystem, format};
 
@@ -46,7 +46,7 @@ pub(super) fn render(card: &Card) -> Value {
     })
 }
 
-fn quantity(kind: Kind, si: f64, system: UnitSystem) -> Value {
+pub(in crate::plan) fn quantity(kind: Kind, si: f64, system: UnitSystem) -> Value {
     json!({"si": si, "kind": kind.name(), "text": format(kind, si, system)})
 }
 
@@ -74,10 +74,45 @@ fn planned(card: &Card, pass: &PlannedPass) -> Value {
 /// A cut as JSON.
 pub fn cut(cut: &Cut, system: UnitSystem) -> Value {
     let q = |kind, si| quantity(kind, si, system);
-    json!({
-        "settings": fields(&cut.settings.fields(), system),
-        "consequences": fields(&cut.consequences.fields(), system),
-        "limits": cut.ledger.iter().map(|limit| json!({
+    let mut value = json!({
+        "settings": record(&cut.settings.fields(), system),
+        "consequences": record(&cut.consequences.fields(), system),
+        "spread": {
+            "cutting_speed": band(&cut.spread.cutting_speed, |v| q(Kind::Velocity, v.value)),
+            "feed_per_tooth": band(&cut.spread.feed_per_tooth, |f| q(Kind::Length, f.value)),
+            "force": band(&cut.spread.force, |f| q(Kind::Force, f.value)),
+            "power": band(&cut.spread.power, |p| q(Kind::Power, p.value)),
+            "time": band(&cut.spread.time, |t| q(Kind::Time, t.value)),
+        },
+    });
+    let parts = parts(
+        &cut.ledger,
+        &cut.adjustments,
+        &cut.data,
+        &cut.warnings,
+        &cut.steps,
+        system,
+    );
+    if let Some(value) = value.as_object_mut() {
+        value.extend(parts);
+    }
+    value
+}
+
+/// What cuts of every operation have in common.
+pub(in crate::plan) fn parts(
+    ledger: &[Limit],
+    adjustments: &[Adjustment],
+    data: &[Datum],
+    warnings: &[Warning],
+    steps: &[WorkedStep],
+    system: UnitSystem,
+) -> serde_json::Map<String, Value> {
+    let q = |kind, si| quantity(kind, si, system);
+    let mut parts = serde_json::Map::new();
+    let mut put =
+        |key: &str, values: Vec<Value>| parts.insert(key.to_owned(), Value::Array(values));
+    put("limits", ledger.iter().map(|limit| json!({
             "name": limit.name,
             "value": q(limit.kind, limit.value),
             "bound": q(limit.kind, limit.bound),
@@ -89,49 +124,71 @@ pub fn cut(cut: &Cut, system: UnitSystem) -> Value {
                 "setting": relief.setting,
                 "to": q(relief.kind, relief.to),
             })),
-        })).collect::<Vec<_>>(),
-        "adjustments": cut.adjustments.iter().map(|adjustment| json!({
-            "limit": adjustment.limit,
-            "setting": adjustment.setting,
-            "from": q(adjustment.kind, adjustment.from),
-            "to": q(adjustment.kind, adjustment.to),
-        })).collect::<Vec<_>>(),
-        "spread": {
-            "cutting_speed": band(&cut.spread.cutting_speed, |v| q(Kind::Velocity, v.value)),
-            "feed_per_tooth": band(&cut.spread.feed_per_tooth, |f| q(Kind::Length, f.value)),
-            "force": band(&cut.spread.force, |f| q(Kind::Force, f.value)),
-            "power": band(&cut.spread.power, |p| q(Kind::Power, p.value)),
-            "time": band(&cut.spread.time, |t| q(Kind::Time, t.value)),
-        },
-        "data": cut.data.iter().map(|datum| json!({
-            "name": datum.name,
-            "value": q(datum.kind, datum.value),
-            "origin": datum.origin,
-        })).collect::<Vec<_>>(),
-        "warnings": cut.warnings.iter().map(|warning| json!({
-            "code": warning.code.name(),
-            "text": warning.text,
-        })).collect::<Vec<_>>(),
-        "steps": cut.steps.iter().map(|step| match step {
-            WorkedStep::Formula(step) => json!({
-                "formula": step.formula.name,
-                "arguments": step.formula.parameters.iter().zip(&step.arguments)
-                    .map(|(parameter, si)| (parameter.name.to_owned(), q(parameter.kind, *si)))
-                    .collect::<serde_json::Map<_, _>>(),
-                "result": q(step.formula.result, step.result),
-                "text": step.text(system),
-                "source": step.formula.source,
-            }),
-            WorkedStep::Choice(choice) => json!({
-                "choice": choice.text,
-                "result": q(choice.kind, choice.value),
-            }),
-        }).collect::<Vec<_>>(),
-    })
+        })).collect());
+    put(
+        "adjustments",
+        adjustments
+            .iter()
+            .map(|adjustment| {
+                json!({
+                    "limit": adjustment.limit,
+                    "setting": adjustment.setting,
+                    "from": q(adjustment.kind, adjustment.from),
+                    "to": q(adjustment.kind, adjustment.to),
+                })
+            })
+            .collect(),
+    );
+    put(
+        "data",
+        data.iter()
+            .map(|datum| {
+                json!({
+                    "name": datum.name,
+                    "value": q(datum.kind, datum.value),
+                    "origin": datum.origin,
+                })
+            })
+            .collect(),
+    );
+    put(
+        "warnings",
+        warnings
+            .iter()
+            .map(|warning| {
+                json!({
+                    "code": warning.code.name(),
+                    "text": warning.text,
+                })
+            })
+            .collect(),
+    );
+    put(
+        "steps",
+        steps
+            .iter()
+            .map(|step| match step {
+                WorkedStep::Formula(step) => json!({
+                    "formula": step.formula.name,
+                    "arguments": step.formula.parameters.iter().zip(&step.arguments)
+                        .map(|(parameter, si)| (parameter.name.to_owned(), q(parameter.kind, *si)))
+                        .collect::<serde_json::Map<_, _>>(),
+                    "result": q(step.formula.result, step.result),
+                    "text": step.text(system),
+                    "source": step.formula.source,
+                }),
+                WorkedStep::Choice(choice) => json!({
+                    "choice": choice.text,
+                    "result": q(choice.kind, choice.value),
+                }),
+            })
+            .collect(),
+    );
+    parts
 }
 
 /// A record: one key a field, null where it is missing.
-fn fields(fields: &[Field], system: UnitSystem) -> Value {
+pub(in crate::plan) fn record(fields: &[Field], system: UnitSystem) -> Value {
     fields
         .iter()
         .map(|field| {

@@ -7,12 +7,15 @@ mod limits;
 mod print;
 mod text;
 
+pub(super) use html::{escape, head};
 pub use json::cut as cut_json;
+pub(super) use json::{parts as parts_json, quantity as quantity_json, record as record_json};
+pub(super) use text::{Page, WIDTH};
 
 use super::job::Job;
 use super::pass_plan::PassPlan;
 use crate::error::Result;
-use crate::operation::Cut;
+use crate::operation::{Cut, Datum};
 use crate::table::{Library, Source};
 
 /// The set-up card of a job.
@@ -103,18 +106,25 @@ fn alike(first: &Cut, other: &Cut) -> bool {
 
 /// Full references of every source id that a datum of a cut names in brackets.
 fn sources(plan: &PassPlan, library: &Library) -> Vec<(String, String)> {
+    let data = plan.passes.iter().flat_map(|pass| &pass.cut.data);
+    sources_of(data, library)
+}
+
+/// Full references of every source id that data name in brackets.
+pub(super) fn sources_of<'d>(
+    data: impl Iterator<Item = &'d Datum>,
+    library: &Library,
+) -> Vec<(String, String)> {
     let mut ids: Vec<String> = Vec::new();
     let mut keep = |id: &str| {
         if !id.is_empty() && !ids.iter().any(|known| known == id) {
             ids.push(id.to_owned());
         }
     };
-    for pass in &plan.passes {
-        for datum in &pass.cut.data {
-            for part in datum.origin.split('[').skip(1) {
-                if let Some((id, _)) = part.split_once(']') {
-                    keep(id);
-                }
+    for datum in data {
+        for part in datum.origin.split('[').skip(1) {
+            if let Some((id, _)) = part.split_once(']') {
+                keep(id);
             }
         }
     }

@@ -2,7 +2,7 @@
 
 use super::Card;
 
-const WIDTH: usize = 100;
+pub(in crate::plan) const WIDTH: usize = 100;
 
 pub(super) fn render(card: &Card) -> String {
     let mut out = Page(String::new());
@@ -66,21 +66,21 @@ pub(super) fn render(card: &Card) -> String {
     out.0
 }
 
-struct Page(String);
+pub(in crate::plan) struct Page(pub String);
 
 impl Page {
-    fn line(&mut self, text: &str) {
+    pub(in crate::plan) fn line(&mut self, text: &str) {
         self.0.push_str(text.trim_end());
         self.0.push('\n');
     }
 
-    fn heading(&mut self, text: &str) {
+    pub(in crate::plan) fn heading(&mut self, text: &str) {
         self.line("");
         self.line(text);
         self.line(&"-".repeat(text.chars().count()));
     }
 
-    fn list<T: AsRef<str>>(&mut self, heading: &str, items: &[T]) {
+    pub(in crate::plan) fn list<T: AsRef<str>>(&mut self, heading: &str, items: &[T]) {
         if items.is_empty() {
             return;
         }
@@ -91,7 +91,7 @@ impl Page {
     }
 
     /// Text broken at the page's width, later lines below the first word.
-    fn hanging(&mut self, label: &str, text: &str) {
+    pub(in crate::plan) fn hanging(&mut self, label: &str, text: &str) {
         let indent = label.chars().count();
         let mut line = label.to_owned();
         let mut used = indent;
@@ -115,7 +115,7 @@ impl Page {
         self.line(&line);
     }
 
-    fn table(&mut self, heads: &[&str], rows: &[Vec<String>]) {
+    pub(in crate::plan) fn table(&mut self, heads: &[&str], rows: &[Vec<String>]) {
         let widths: Vec<usize> = heads
             .iter()
             .enumerate()
