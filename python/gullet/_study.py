@@ -322,13 +322,19 @@ def study_batches(
     draws: int = 1000,
     seed: int = 1,
     quantiles: Sequence[float] = (0.05, 0.5, 0.95),
+    first_row: int = 0,
     **constants: Any,
 ) -> Iterator[Any]:
     """Computes batch after batch, as a distributed engine asks for them; else as ``gullet.study``.
 
     Record batches of pyarrow come back as such, any other table as a ``Study``. The engine brings
     the processes, so one thread computes; names are plain text, since few engines know
-    dictionaries. Rows are numbered over all batches of a call, for draws.
+    dictionaries.
+
+    Draws depend on the number of a row: ``first_row``, and from there over all batches of a call.
+    With the partition's own first row among all rows they are those of one machine. Where that is
+    unknown, number the partitions far apart, ``first_row=partition << 40``, so that no two draw
+    alike.
 
     >>> import gullet
     >>> batches = [{"radial_depth_mm": [0.5, 0.8]}, {"radial_depth_mm": [1.0]}]
@@ -342,7 +348,7 @@ def study_batches(
     >>> sum((study.summary for study in done), gullet.StudySummary()).computed
     3
     """
-    drawing = _drawing(spreads, draws, seed, quantiles)
+    drawing = _drawing(spreads, draws, seed, quantiles, first_row)
     plan: _StudyPlan | None = None
     first = 0
     for batch in batches:
@@ -360,16 +366,20 @@ def study_batches(
             yield done
 
 
-_Drawing = tuple[list[tuple[str, str]], int, int, list[float]]
+_Drawing = tuple[list[tuple[str, str]], int, int, list[float], int]
 
 
 def _drawing(
-    spreads: Mapping[str, str] | None, draws: int, seed: int, quantiles: Sequence[float]
+    spreads: Mapping[str, str] | None,
+    draws: int,
+    seed: int,
+    quantiles: Sequence[float],
+    first_row: int = 0,
 ) -> _Drawing | None:
     if not spreads:
         return None
     named = [(str(name), str(spread)) for name, spread in spreads.items()]
-    return named, int(draws), int(seed), [float(share) for share in quantiles]
+    return named, int(draws), int(seed), [float(share) for share in quantiles], int(first_row)
 
 
 def _plan(

@@ -8,6 +8,7 @@ Ranges are those of a shop; a callable draws from what was drawn before it.
 from __future__ import annotations
 
 import numpy as np
+import renderings_studies as studies
 from scipy import integrate, optimize
 
 PI = np.pi
@@ -518,6 +519,8 @@ CASES = {
     "best_spindle_speed": (
         {"natural_frequency": (100, 3000), "waves": whole(1, 10)}, lambda v: v.natural_frequency / v.waves / v.teeth),
 }
+
+CASES.update(studies.CASES)
 
 
 def least_real_part(stiffness, damping):

@@ -13,6 +13,8 @@ const INITIALISERS: &[&str] = &[
     "gullet_plan_summary",
     "gullet_planned_pass",
     "gullet_study_batch",
+    "gullet_draws",
+    "gullet_study_summary",
 ];
 
 /// Longest line, where words allow it.
@@ -34,6 +36,8 @@ const FILES: &[&str] = &[
     "study.rs",
     "names.rs",
     "generated/studies.rs",
+    "draws.rs",
+    "table_report.rs",
     "arrow.rs",
 ];
 

@@ -107,7 +107,7 @@ impl Found {
         match named {
             Role::Number(input, unit) => {
                 if self.give(input.name, name) {
-                    let converter = ColumnConverter::new(unit);
+                    let converter = ColumnConverter::shared(unit);
                     self.numbers
                         .push((input.place, NumberSource::Column { index, converter }));
                 }

@@ -51,6 +51,7 @@
 
 mod base;
 mod choice;
+mod draws;
 mod found;
 mod milling;
 mod names;
@@ -64,7 +65,9 @@ mod start;
 mod subject;
 mod summary;
 mod takes;
+mod totals;
 
+pub use draws::DrawWords;
 pub use names::{COST_PER_HOUR, Role};
 pub use options::{Columns, StudyOptions, TextNumbers};
 pub use output::{HELD_BY, LEFT_OUT, LIMIT, STATUS, WARNINGS};
@@ -73,3 +76,4 @@ pub use run::{Answer, RowProblem};
 pub use start::Start;
 pub use summary::Summary;
 pub use takes::{Number, Pick, Takes, Word};
+pub use totals::Totals;

@@ -1,6 +1,6 @@
 //! Rows that are milling cuts, which may differ in operation, cutter and all else.
 
-use crate::base::{CORNER_RADIUS, Defaults, FACE_MILL, lacks, needs, place_of, with_library};
+use crate::base::{CORNER_RADIUS, Defaults, FACE_MILL, lacks, needs, place_of};
 use crate::choice::{Lists, Own};
 use crate::found::Found;
 use crate::options::Columns;
@@ -43,7 +43,7 @@ impl<'a> Milling<'a> {
         library: &LibraryRef<'a>,
     ) -> Result<(Milling<'a>, Lists<'a>)> {
         let covered = start.covered();
-        let defaults = Defaults::read(library)?;
+        let defaults = Defaults::all()?;
         let helix = defaults.helix;
         let own = start.lay_over(defaults);
         let lists = Lists::new(
@@ -66,7 +66,7 @@ impl<'a> Milling<'a> {
             helix_follows: false,
             direction_follows: false,
             without_size: Vec::new(),
-            study: MillingStudy::new(library.clone(), with_base(own, library)?),
+            study: MillingStudy::over_tables(library.clone(), own),
         };
         Ok((milling, lists))
     }
@@ -217,7 +217,8 @@ impl<'a> Milling<'a> {
 
     /// The direction that the practice of each row asks for on the row's machine.
     fn directions(&self, read: &Read) -> Places {
-        let base = self.study.base();
+        let study = &self.study;
+        let base = study.base();
         let first = Places::Constant(0);
         let kind = PassKind::ALL
             .iter()
@@ -231,8 +232,8 @@ impl<'a> Milling<'a> {
         let operations = self.operations(read);
         let mut pass = base.pass;
         let mut direction = |row: usize| {
-            let practice = base.practices.get(practices.at(row))?;
-            let machine = base.machines.get(machines.at(row))?;
+            let practice = study.practice(practices.at(row))?;
+            let machine = study.machine(machines.at(row))?;
             let kind = PassKind::ALL.get(kinds.at(row))?;
             pass.operation = operations(row);
             if let Some(depths) = axial {
@@ -247,19 +248,8 @@ impl<'a> Milling<'a> {
                 .position(|direction| *direction == found)
         };
         let place = |row| direction(row).unwrap_or(0) as u32;
-        Places::Rows((0..read.count).map(place).collect())
+        Places::of((0..read.count).map(place).collect())
     }
-}
-
-/// The base with what the library knows behind its own.
-fn with_base(mut own: gullet::study::Base, library: &LibraryRef) -> Result<gullet::study::Base> {
-    with_library(
-        library,
-        &mut own.materials,
-        &mut own.machines,
-        &mut own.practices,
-    )?;
-    Ok(own)
 }
 
 /// The rows as the core takes them.

@@ -21,7 +21,7 @@ pub(crate) enum NumberSource {
     Constant(f64),
     Column {
         index: usize,
-        converter: ColumnConverter,
+        converter: Arc<ColumnConverter>,
     },
 }
 
@@ -79,7 +79,7 @@ pub struct StudyPlan<'a> {
     /// Where time and power stand among them.
     pub(crate) summed: [Option<usize>; 2],
     /// From SI to the units of the results that are written.
-    pub(crate) written: Vec<ColumnConverter>,
+    pub(crate) written: Vec<Arc<ColumnConverter>>,
     pub(crate) uncertainty: Option<Uncertainty>,
     pub(crate) names: NameLists,
     pub(crate) input: SchemaRef,
@@ -234,7 +234,7 @@ fn fields(
     all: &[ResultField],
     places: &[usize],
     found: &mut Found,
-) -> (Vec<Arc<Field>>, Vec<ColumnConverter>) {
+) -> (Vec<Arc<Field>>, Vec<Arc<ColumnConverter>>) {
     let taken: Vec<String> = schema
         .fields()
         .iter()
@@ -259,7 +259,7 @@ fn fields(
             &mut found.problems,
         );
         fields.push(Arc::new(named));
-        written.push(ColumnConverter::new(unit));
+        written.push(ColumnConverter::shared(unit));
         let shares = options.uncertainty.iter().flat_map(|it| &it.quantiles);
         for share in shares {
             let quantile = output::quantile_field(field, unit, *share);

@@ -1,6 +1,6 @@
 //! Rows that are all of one operation of [`gullet::operation::process`].
 
-use crate::base::{Defaults, with_library};
+use crate::base::Defaults;
 use crate::choice::{Lists, Own};
 use crate::found::Found;
 use crate::start::{Covered, Start};
@@ -62,7 +62,7 @@ impl<'a> Process<'a> {
             }
         }
         if base.practices.is_empty() {
-            base.practices.push(Defaults::read(library)?.practice);
+            base.practices.push(Defaults::all()?.practice.clone());
         }
         let lists = Lists::new(
             Own {
@@ -72,14 +72,8 @@ impl<'a> Process<'a> {
             },
             library.clone(),
         );
-        with_library(
-            library,
-            &mut base.materials,
-            &mut base.machines,
-            &mut base.practices,
-        )?;
         let process = Process {
-            study: ProcessStudy::new(library.clone(), base),
+            study: ProcessStudy::over_tables(library.clone(), base),
             covered,
             units,
             refused,

@@ -86,7 +86,7 @@ impl StudyPlan<'_> {
             None => (self.subject.run(&given, &self.wanted, execution)?, None),
             Some(uncertainty) => {
                 let here = Uncertainty {
-                    first_row: uncertainty.first_row + first_row,
+                    first_row: uncertainty.first_row.wrapping_add(first_row),
                     ..uncertainty.clone()
                 };
                 let (results, quantiles) =
@@ -187,7 +187,7 @@ impl StudyPlan<'_> {
                         }
                         0
                     };
-                    Places::Rows(read.into_iter().enumerate().map(place).collect())
+                    Places::of(read.into_iter().enumerate().map(place).collect())
                 }
             };
             rows.choices.push((*pick, places));

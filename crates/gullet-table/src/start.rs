@@ -75,7 +75,7 @@ impl Start {
     }
 
     /// The base with the parts laid over; parts come first in the lists that names pick from.
-    pub(crate) fn lay_over(self, defaults: Defaults) -> Base {
+    pub(crate) fn lay_over(self, defaults: &Defaults) -> Base {
         let mut base = self.base.unwrap_or_else(|| defaults.base());
         for part in self.parts {
             match part {

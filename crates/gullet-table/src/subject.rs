@@ -103,6 +103,16 @@ pub(crate) enum Places {
 }
 
 impl Places {
+    /// One place for all rows where they choose alike: such rows need no sorting.
+    pub(crate) fn of(places: Vec<u32>) -> Places {
+        match places.split_first() {
+            Some((first, rest)) if rest.iter().all(|place| place == first) => {
+                Places::Constant(*first)
+            }
+            _ => Places::Rows(places),
+        }
+    }
+
     pub(crate) fn at(&self, row: usize) -> usize {
         match self {
             Places::Constant(place) => *place as usize,

@@ -3,6 +3,7 @@
 use super::{Drive, Feed, Machine, Readout};
 use crate::error::{Result, unknown_name};
 use crate::quantity::{RotationalSpeed, si};
+use std::sync::OnceLock;
 
 const INCH: f64 = 0.0254;
 const INVENTED: &str = "invented data of a generic machine: put in your own";
@@ -18,6 +19,24 @@ impl Machine {
             "small-cnc-mill" => Ok(small_cnc_mill()),
             _ => Err(unknown_name("machine", name, Machine::BUILTIN.iter().copied()).into()),
         }
+    }
+
+    /// The built-in machines, in the order of [`Machine::BUILTIN`].
+    ///
+    /// ```
+    /// use gullet::model::Machine;
+    /// let mill = Machine::builtin("small-cnc-mill")?;
+    /// assert!(Machine::all_builtin().contains(&mill));
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
+    pub fn all_builtin() -> &'static [Machine] {
+        static ALL: OnceLock<Vec<Machine>> = OnceLock::new();
+        ALL.get_or_init(|| {
+            let names = Machine::BUILTIN.iter();
+            names
+                .filter_map(|name| Machine::builtin(name).ok())
+                .collect()
+        })
     }
 }
 

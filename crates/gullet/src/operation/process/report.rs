@@ -11,10 +11,10 @@ use crate::operation::cautions;
 use crate::operation::cut::{
     Adjustment, Band, Chain, Datum, Field, Limit, Log, Warning, WarningCode, support_text,
 };
-use crate::operation::inputs::Grounds;
 use crate::operation::limits::LimitName;
 use crate::operation::report::exceeded_problem;
 use crate::quantity::{Kind, Length};
+use crate::table::Grounds;
 
 /// Computes a cut with its words.
 pub(crate) fn cut<P: Operate>(prepared: &Prepared) -> Result<ProcessCut> {
