@@ -11,6 +11,8 @@ use std::process::{Command, Output, Stdio};
 mod card;
 #[path = "cli/check.rs"]
 mod check;
+#[path = "cli/cost.rs"]
+mod cost;
 #[path = "cli/spreads.rs"]
 mod spreads;
 #[path = "cli/study.rs"]

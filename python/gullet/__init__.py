@@ -43,6 +43,16 @@ from ._units import get_units, set_units, units
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from ._economics import (
+        EconomicSpeed,
+        Economics,
+        LotPrice,
+        Share,
+        SpindleSpeed,
+        WholeParts,
+        economics,
+        lot_cost,
+    )
     from ._errors import GulletError, GulletWarning, Problem, Rows
     from ._model import (
         Blank,
@@ -92,6 +102,8 @@ __all__ = [
     "Cutter",
     "Datum",
     "Doubt",
+    "EconomicSpeed",
+    "Economics",
     "Formula",
     "GulletError",
     "GulletWarning",
@@ -100,6 +112,7 @@ __all__ = [
     "Ledger",
     "Library",
     "Limit",
+    "LotPrice",
     "Machine",
     "Material",
     "Parameter",
@@ -117,6 +130,8 @@ __all__ = [
     "Section",
     "Settings",
     "Setup",
+    "Share",
+    "SpindleSpeed",
     "Step",
     "Study",
     "StudyStream",
@@ -125,6 +140,7 @@ __all__ = [
     "Table",
     "TableColumn",
     "UnreadCell",
+    "WholeParts",
     "__version__",
     "after_measurement",
     "builtin_names",
@@ -132,6 +148,7 @@ __all__ = [
     "catalogue",
     "codes",
     "column_unit",
+    "economics",
     "evaluate",
     "explain",
     "formula",
@@ -142,6 +159,7 @@ __all__ = [
     "job_reference",
     "job_schema",
     "kinds",
+    "lot_cost",
     "mill",
     "plan",
     "set_units",
@@ -159,7 +177,7 @@ def __getattr__(name: str) -> object:
     if name in __all__:
         from importlib import import_module
 
-        for home in ("_errors", "_model", "_records", "_study", "_types"):
+        for home in ("_errors", "_model", "_records", "_study", "_types", "_economics"):
             found = vars(import_module(f".{home}", __name__)).get(name)
             if found is not None:
                 globals()[name] = found

@@ -8,6 +8,7 @@
 mod array;
 mod arrow;
 mod cut;
+mod economics;
 mod errors;
 mod formula;
 mod job;
@@ -61,6 +62,9 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<study::Source>()?;
     module.add_class::<study::Stream>()?;
     module.add_function(wrap_pyfunction!(study::_study_source, module)?)?;
+    module.add_function(wrap_pyfunction!(economics::_economics, module)?)?;
+    module.add_function(wrap_pyfunction!(economics::_lot_cost, module)?)?;
+    module.add_function(wrap_pyfunction!(economics::economics_parameters, module)?)?;
     module.add_function(wrap_pyfunction!(errors::codes, module)?)?;
     Ok(())
 }

@@ -15,6 +15,11 @@ const INITIALISERS: &[&str] = &[
     "gullet_study_batch",
     "gullet_draws",
     "gullet_study_summary",
+    "gullet_edge_economics",
+    "gullet_economic_speed",
+    "gullet_snapping",
+    "gullet_lot",
+    "gullet_lot_price",
 ];
 
 /// Longest line, where words allow it.
@@ -33,6 +38,7 @@ const FILES: &[&str] = &[
     "cut.rs",
     "generated/records.rs",
     "plan.rs",
+    "economics.rs",
     "study.rs",
     "names.rs",
     "generated/studies.rs",

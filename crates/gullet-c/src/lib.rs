@@ -16,6 +16,7 @@ compile_error!(
 mod arrow;
 pub mod cut;
 mod draws;
+pub mod economics;
 mod failure;
 mod formula;
 #[rustfmt::skip]

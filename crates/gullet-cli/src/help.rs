@@ -61,6 +61,31 @@ A row that cannot be computed gets the code of its error in the column status; t
 ",
     ),
     (
+        "cost",
+        "the economic speed of a cut, and what a lot takes and costs",
+        "gullet cost speed NAME=VALUE... [--machine NAME | --speeds LIST] [--units inch|metric] [--json]
+gullet cost lot NAME=VALUE... [--lots LIST] [--steps] [--units inch|metric] [--json]
+
+speed: the speeds of least cost and of least time, what a part takes and costs there, and with a
+spindle the best of its speeds, its neighbours, and what the spindle's speed costs. Names:
+  machine_rate, change_time, taylor_speed (for a life of one minute), taylor_exponent, diameter,
+  travel, feed_per_rev; edge_cost, handling_time, in_cut_share where they are not 0, 0 and 1
+
+  --machine NAME     a machine of `gullet list machines`
+  --speeds LIST      steps of a spindle, rising: --speeds '70 rpm, 110 rpm, 176 rpm'
+
+lot: time and cost of a part, share by share, and of the lot. Names:
+  lot_size, machine_rate, cutting_time; setup_time, handling_time, moving_time, change_time, edge_cost,
+  parts_per_edge, gauging_time, gauged_every, material_cost, and one of each of these pairs:
+  allowance_of_normal_time or allowance_of_standard_time, wright_rate or crawford_rate
+
+  --lots LIST        lots of several sizes: --lots 1,10,100 in place of lot_size
+  --steps            every formula with its numbers
+
+  gullet cost lot machine_rate='60 money/h' setup_time='30 min' cutting_time='4 min' --lots 1,10,100
+",
+    ),
+    (
         "operate",
         "one operation described, or computed with limits and worked steps",
         "gullet operate OPERATION [NAME=VALUE]... --material ID [--tool MATERIAL] [--machine NAME|FILE.json] [--practice NAME]
@@ -121,6 +146,17 @@ be missed has the reason in status, as \"missed: reason\". A mark on a row that 
         "gullet list materials|machines|practices|formulas|sources|units|operations [--json] [--overlay FILE]... [--units inch|metric]
 
 Lists what there is to choose from, with a shop's own tables laid over the built-in ones.
+",
+    ),
+    (
+        "reference",
+        "every formula and operation on one page",
+        "gullet reference [--format html|text] [--output FILE]
+
+Prints all formulas with equation, arguments, ranges, validity, source and example, and all operations
+with inputs, results, limits and cautions: one HTML page without script or network, or plain text.
+
+  gullet reference --output reference.html
 ",
     ),
     (

@@ -1,10 +1,11 @@
 //! Machining speeds, feeds, limits and passes.
 //!
 //! The floors, from the bottom: [`error`], [`quantity`], [`listing`], [`formula`], [`table`],
-//! [`model`], [`operation`], [`plan`], [`study`]. A floor uses only the floors below it.
+//! [`model`], [`operation`], [`economics`], [`plan`], [`study`]. A floor uses only the floors below it.
 #![forbid(unsafe_code)]
 
 // Unchecked by design: public for its own tests, not for callers.
+pub mod economics;
 #[doc(hidden)]
 pub mod elementary;
 pub mod error;

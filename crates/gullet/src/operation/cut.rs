@@ -72,6 +72,8 @@ macro_rules! records {
     (@value $quantity:expr, $maybe:ident) => { $quantity.map(|quantity| quantity.value) };
 }
 
+pub(crate) use records;
+
 /// A field of a record of quantities.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Field {

@@ -19,6 +19,7 @@ pub(crate) mod results;
 pub(crate) mod settle;
 pub(crate) mod speed_feed;
 
+pub(crate) use cut::records;
 pub use cut::{
     Adjustment, Band, Choice, Consequences, Cut, Datum, Field, Limit, Relief, Settings, Spread,
     Warning, WarningCode, WorkedStep,

@@ -3,11 +3,11 @@
 
 use super::job::{Job, Stock};
 use super::passes::{self, Counts};
+use crate::economics::Way;
 use crate::error::{Code, Error, Problem, Result};
-use crate::formula::time;
 use crate::model::{Direction, PassKind};
 use crate::operation::{Cut, Lowering, Milling, Operation, Pass, Setup, Warning, WarningCode};
-use crate::quantity::{self, Kind, Length, Time, Velocity, si};
+use crate::quantity::{self, Kind, Length, Time, si};
 use crate::table::Library;
 
 /// A pass of a plan.
@@ -460,18 +460,9 @@ impl Planner<'_> {
 
     /// Back to the start: by rapid traverse, else by hand.
     fn return_time(&self, travel: Length) -> Result<Time> {
-        let machine = &self.job.machine;
-        match (machine.rapid_speed, machine.acceleration) {
-            (Some(speed), Some(acceleration)) => time::rapid_time(travel, speed, acceleration),
-            (Some(speed), None) => time::cutting_time(travel, speed),
-            (None, _) => {
-                let pace = self.job.practice.handwheel_return_pace;
-                let speed: Velocity = match machine.travel_per_turn {
-                    Some(lead) => crate::formula::rotation::feed_rate(lead, pace)?,
-                    None => return Ok(si(0.0)),
-                };
-                time::cutting_time(travel, speed)
-            }
+        match Way::rapid(&self.job.machine, &self.job.practice) {
+            Some(way) => Ok(way.straight(travel)?.time),
+            None => Ok(si(0.0)),
         }
     }
 }
