@@ -13,10 +13,14 @@ mod card;
 mod check;
 #[path = "cli/cost.rs"]
 mod cost;
+#[path = "cli/fit.rs"]
+mod fit;
 #[path = "cli/spreads.rs"]
 mod spreads;
 #[path = "cli/study.rs"]
 mod study;
+#[path = "cli/study_operations.rs"]
+mod study_operations;
 
 const ROOT: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../..");
 

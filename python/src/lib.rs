@@ -10,6 +10,7 @@ mod arrow;
 mod cut;
 mod economics;
 mod errors;
+mod fit;
 mod formula;
 mod job;
 mod model;
@@ -17,6 +18,7 @@ mod plan;
 mod quantity;
 mod step;
 mod study;
+mod wear;
 
 use pyo3::prelude::*;
 
@@ -66,5 +68,11 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(economics::_lot_cost, module)?)?;
     module.add_function(wrap_pyfunction!(economics::economics_parameters, module)?)?;
     module.add_function(wrap_pyfunction!(errors::codes, module)?)?;
+    module.add_class::<wear::ToolLife>()?;
+    module.add_class::<fit::TaylorFit>()?;
+    module.add_class::<fit::KienzleFit>()?;
+    module.add_function(wrap_pyfunction!(fit::fit_taylor, module)?)?;
+    module.add_function(wrap_pyfunction!(fit::fit_extended_taylor, module)?)?;
+    module.add_function(wrap_pyfunction!(fit::fit_kienzle, module)?)?;
     Ok(())
 }

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import numpy as np
 import renderings_studies as studies
+from renderings_wear import CASES as WEAR
 from scipy import integrate, optimize
 
 PI = np.pi
@@ -466,6 +467,7 @@ CASES = {
     "best_spindle_speed": (
         {"natural_frequency": (100, 3000), "waves": whole(1, 10)}, lambda v: v.natural_frequency / v.waves / v.teeth),
 }
+CASES.update(WEAR)
 
 CASES.update(studies.CASES)
 

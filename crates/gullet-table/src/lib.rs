@@ -68,7 +68,7 @@ mod takes;
 mod totals;
 
 pub use draws::DrawWords;
-pub use names::{COST_PER_HOUR, Role};
+pub use names::{COST_PER_HOUR, Role, with_unit};
 pub use options::{Columns, StudyOptions, TextNumbers};
 pub use output::{HELD_BY, LEFT_OUT, LIMIT, STATUS, WARNINGS};
 pub use plan::StudyPlan;

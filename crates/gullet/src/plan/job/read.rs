@@ -165,6 +165,7 @@ fn own_material(name: String, iso513: Iso513, pair: KienzlePair) -> Material {
         condition: "condition not given".to_owned(),
         hardness_brinell: None,
         beyond_brinell: false,
+        hardness_given: None,
         tensile: None,
         pairs: vec![pair],
         density: None,
