@@ -22,6 +22,7 @@ from ._gullet import (
     Library,
     PassPlan,
     Quantity,
+    Route,
     Setup,
     Step,
     Table,
@@ -42,6 +43,7 @@ from ._gullet import (
     job_reference,
     job_schema,
     kinds,
+    route_schema,
     units_of,
     worked_examples,
 )
@@ -73,6 +75,7 @@ if TYPE_CHECKING:
         job,
         mill,
         plan,
+        route,
         setup,
     )
     from ._records import (
@@ -133,6 +136,7 @@ __all__ = [
     "QuantityLike",
     "Ranged",
     "Relief",
+    "Route",
     "Rows",
     "Section",
     "Settings",
@@ -174,6 +178,8 @@ __all__ = [
     "lot_cost",
     "mill",
     "plan",
+    "route",
+    "route_schema",
     "set_units",
     "setup",
     "study",

@@ -8,17 +8,19 @@ use gullet::error::{Result, unknown_name};
 const PAGES: &[(&str, &str, &str)] = &[
     (
         "card",
-        "the set-up card of a job",
+        "the set-up card of a job, or the cards of a route",
         "gullet card JOB [--format text|json|html] [--output FILE] [--overlay FILE]... [--units inch|metric] [--steps]
 
 Plans the job and writes its set-up card: what to set, how deep each pass, which limit binds and why.
+A route file (route = \"squared-block\") gives a summary page and a card for each clamping: order of
+the faces, datum, parallels, stock, where to measure, time and cost.
 
-  JOB                a job file in TOML, in JSON where its name ends in .json; - reads standard input
+  JOB                a job or route file in TOML, in JSON where its name ends in .json; - reads standard input
   --format FORMAT    text, json or html; without it the ending of --output decides, else text
   --output FILE      write there, all or nothing, instead of standard output
   --overlay FILE     a shop's own table (CSV) laid over the built-in ones; may be repeated
   --units SYSTEM     print in inch or metric units instead of the job's own
-  --steps            html: pages with every worked step behind the card
+  --steps            html: pages with every worked step behind the card; text: of a route, too
 ",
     ),
     (
@@ -194,10 +196,10 @@ with inputs, results, limits and cautions: one HTML page without script or netwo
     ),
     (
         "schema",
-        "the form of a job file as a JSON Schema",
-        "gullet schema
+        "the form of a job or route file as a JSON Schema",
+        "gullet schema [job|route]
 
-Prints the JSON Schema of a job file, for editors that check while one types.
+Prints the JSON Schema of a job file, or of a route file, for editors that check while one types.
 ",
     ),
     (
