@@ -6,7 +6,7 @@ use crate::error::{Code, Error, Problem, Result};
 use crate::formula::{NoRecord, holding, power, rotation};
 use crate::model::{Clamping, Cutter, Feed, Hold, Machine, PassKind, Practice, SpeedChoice};
 use crate::quantity::math::number;
-use crate::quantity::{Force, Length, Pressure, Ratio, Velocity, si};
+use crate::quantity::{AreaRate, Force, Length, Pressure, Ratio, Velocity, si};
 use crate::table::{
     FeedNumbers, FeedReader, Kienzle, KienzlePair, Library, Material, MeasuredAt, Process, Ranged,
     UnitPower,
@@ -19,6 +19,8 @@ pub(crate) struct Grounds {
     no_feed: Option<Error>,
     kienzle: Result<Kienzle>,
     unit_power: Option<UnitPower>,
+    /// Low and high end of the areas that a saw cuts per time.
+    pub area_rate: Option<(AreaRate, AreaRate)>,
 }
 
 /// The process of the tables that a pass belongs to.
@@ -46,6 +48,10 @@ impl Grounds {
             kienzle: library.kienzle(material),
             // The second method is an opinion beside the first: a cut does without it.
             unit_power: library.unit_power(material).ok(),
+            area_rate: (process == Process::Sawing)
+                .then(|| library.saw_rate(material).ok())
+                .flatten()
+                .map(|rate| (rate.range.low, rate.range.high)),
         }
     }
 
@@ -64,6 +70,7 @@ impl Grounds {
             no_feed: Some(no_data("material").into()),
             kienzle: Err(no_data("material").into()),
             unit_power: None,
+            area_rate: None,
         }
     }
 
@@ -274,6 +281,8 @@ impl Machine {
                 steps.first().copied().unwrap_or(si(0.0)),
                 steps.last().copied().unwrap_or(endless),
             ),
+            // Its ends go with the spindle speed.
+            Feed::Geared(_) => (si(0.0), endless),
         };
         inputs.travel_per_turn = self.travel_per_turn.unwrap_or(si(f64::NAN));
     }

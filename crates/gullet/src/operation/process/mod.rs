@@ -25,7 +25,8 @@ pub use request::{Bench, Request};
 use crate::error::Result;
 use crate::operation::cut::Log;
 use crate::operation::lanes::LANES;
-use crate::quantity::{Length, RotationalSpeed};
+use crate::quantity::math::number;
+use crate::quantity::{Length, Ratio, RotationalSpeed};
 use ground::Ground;
 use limits::{Doubt, Eye};
 
@@ -116,6 +117,11 @@ crate::operation::lanes::lanes! {
 pub(crate) trait Operate: Shape {
     /// Diameter and depth at which the tables of feeds are read.
     fn size(own: &Self::Own) -> (Length, Length);
+    /// What the operation makes of the whole range of the tables' cutting speeds.
+    #[inline(always)]
+    fn table_factor(_own: &Self::Own) -> Ratio {
+        number(1.0)
+    }
     fn start(log: &mut impl Log, own: &Self::Own, ground: &Ground) -> Start;
     fn evaluate(
         log: &mut impl Log,
