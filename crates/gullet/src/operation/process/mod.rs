@@ -11,16 +11,25 @@ pub(crate) mod define;
 mod describe;
 pub(crate) mod ground;
 pub(crate) mod limits;
+pub(crate) mod pick;
 pub(crate) mod prepared;
 pub(crate) mod report;
 pub(crate) mod request;
 pub(crate) mod settle;
 
+mod band_sawing;
+mod boring;
 mod drilling;
+mod facing;
+mod lathe;
+mod parting;
+mod threading;
+mod turning;
 
 pub use cut::{NamedBand, ProcessCut};
 pub use describe::{Process, ProcessExample, ProcessInput};
 pub use request::{Bench, Request};
+pub use threading::threading_plan;
 
 use crate::error::Result;
 use crate::operation::cut::Log;
@@ -34,7 +43,15 @@ use limits::{Doubt, Eye};
 pub(crate) type Lanes = [f64; LANES];
 
 /// Every operation, in the order in which lists show them.
-pub static ALL: &[&Process] = &[&drilling::PROCESS];
+pub static ALL: &[&Process] = &[
+    &drilling::PROCESS,
+    &turning::PROCESS,
+    &facing::PROCESS,
+    &boring::PROCESS,
+    &parting::PROCESS,
+    &threading::PROCESS,
+    &band_sawing::PROCESS,
+];
 
 /// The operation of this name.
 ///
