@@ -15,7 +15,9 @@ compile_error!(
 #[cfg(feature = "arrow")]
 mod arrow;
 pub mod cut;
+pub mod economics;
 mod failure;
+mod fit;
 mod formula;
 #[rustfmt::skip]
 #[allow(clippy::too_many_arguments)]

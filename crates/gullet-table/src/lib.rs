@@ -54,7 +54,7 @@ mod run;
 mod start;
 mod summary;
 
-pub use names::{COST_PER_HOUR, Role, role};
+pub use names::{COST_PER_HOUR, Role, role, unit_of, with_unit};
 pub use options::{Columns, StudyOptions, TextNumbers};
 pub use output::{HELD_BY, LEFT_OUT, LIMIT, STATUS, WARNINGS};
 pub use plan::StudyPlan;

@@ -61,7 +61,12 @@ pub fn role(name: &str) -> Role {
 
 /// The unit that a suffix spells: as [`Unit::suffix`], without `per`, or by another spelling of the
 /// unit written in the same way.
-pub(crate) fn unit_of(kind: Kind, suffix: &str) -> Option<&'static Unit> {
+///
+/// ```
+/// use gullet::quantity::Kind;
+/// assert_eq!(gullet_table::unit_of(Kind::Velocity, "m_min").unwrap().symbol, "m/min");
+/// ```
+pub fn unit_of(kind: Kind, suffix: &str) -> Option<&'static Unit> {
     units(kind)
         .iter()
         .find(|unit| spellings(unit).any(|spelling| spelling == suffix))
@@ -85,8 +90,14 @@ fn spellings(unit: &'static Unit) -> impl Iterator<Item = String> {
         })
 }
 
-/// A name with its usual unit.
-pub(crate) fn with_unit(name: &str, unit: &Unit) -> String {
+/// A name with a unit behind it.
+///
+/// ```
+/// use gullet::quantity::{Kind, unit};
+/// assert_eq!(gullet_table::with_unit("tool_life", unit(Kind::Time, "min")?), "tool_life_min");
+/// # Ok::<(), gullet::Error>(())
+/// ```
+pub fn with_unit(name: &str, unit: &Unit) -> String {
     let suffix = unit.suffix();
     if suffix.is_empty() {
         name.to_owned()

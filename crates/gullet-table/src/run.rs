@@ -438,7 +438,7 @@ impl StudyPlan<'_> {
             .map(|row| {
                 let time = times.get(row).copied().unwrap_or(f64::NAN);
                 let rate = rates.at(row) / 3600.0;
-                let parts = [0.0, time, 0.0, 1.0, 0.0, rate];
+                let parts = [0.0, time, 0.0, 1.0, 0.0, rate, 1.0];
                 formula.call(&parts).unwrap_or(f64::NAN)
             })
             .collect()

@@ -80,6 +80,44 @@ pub struct Machine {
     pub origin: String,
 }
 
+impl Drive {
+    /// Every problem of the speeds; empty where the drive can be computed with.
+    pub fn problems_in(&self, units: UnitSystem) -> Vec<Problem> {
+        let mut check = Check::new(units);
+        self.look_at(&mut check);
+        check.finish()
+    }
+
+    fn look_at(&self, check: &mut Check) {
+        let speed = Kind::RotationalSpeed;
+        match self {
+            Drive::Continuous { lowest, highest } => {
+                check.range(
+                    "lowest_speed",
+                    speed,
+                    lowest.value,
+                    0.0,
+                    false,
+                    1e5,
+                    "give the lowest spindle speed",
+                );
+                check.range(
+                    "highest_speed",
+                    speed,
+                    highest.value,
+                    lowest.value,
+                    true,
+                    1e5,
+                    "give the highest spindle speed, not below the lowest",
+                );
+            }
+            Drive::Stepped(steps) => {
+                check.rising("speeds", speed, steps.iter().map(|s| s.value), 1e5)
+            }
+        }
+    }
+}
+
 impl Machine {
     /// The lowest and the highest spindle speed.
     pub fn speed_range(&self) -> (RotationalSpeed, RotationalSpeed) {
@@ -152,31 +190,7 @@ impl Machine {
     pub fn problems_in(&self, units: UnitSystem) -> Vec<Problem> {
         let mut check = Check::new(units);
         let speed = Kind::RotationalSpeed;
-        match &self.drive {
-            Drive::Continuous { lowest, highest } => {
-                check.range(
-                    "lowest_speed",
-                    speed,
-                    lowest.value,
-                    0.0,
-                    false,
-                    1e5,
-                    "give the lowest spindle speed",
-                );
-                check.range(
-                    "highest_speed",
-                    speed,
-                    highest.value,
-                    lowest.value,
-                    true,
-                    1e5,
-                    "give the highest spindle speed, not below the lowest",
-                );
-            }
-            Drive::Stepped(steps) => {
-                check.rising("speeds", speed, steps.iter().map(|s| s.value), 1e5)
-            }
-        }
+        self.drive.look_at(&mut check);
         check.range(
             "motor_power",
             Kind::Power,
