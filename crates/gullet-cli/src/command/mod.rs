@@ -2,8 +2,10 @@
 
 mod card;
 mod check;
+mod cost;
 mod evaluate;
 mod explain;
+mod fit;
 mod list;
 mod operate;
 mod reference;
@@ -24,6 +26,8 @@ pub fn run(name: &str, words: &[String]) -> Result<Answer> {
         "explain" => explain::run(words),
         "evaluate" => evaluate::run(words),
         "check" => check::run(words),
+        "cost" => cost::run(words),
+        "fit" => fit::run(words),
         "list" => list::run(words),
         "operate" => operate::run(words),
         "reference" => reference::run(words),

@@ -4,6 +4,7 @@ use super::define::process;
 use super::ground::Ground;
 use super::hole::{self as holes, DRILL};
 use super::limits::{Doubt, Eye, Look};
+use super::pick::pick;
 use super::{Loads, Operate, Start};
 use crate::formula::{NoRecord, chip, drill, hole, power, practice, rotation, time};
 use crate::operation::cut::Log;
@@ -107,30 +108,27 @@ fn cycle(
     let q = own.peck();
     let s = min(own.reentry_clearance, q);
     let back = min(own.retract, q);
-    if log.records() {
-        if own.straight() {
-            holes::single_time(log, travel, v_f, rapids, own.dwell);
-        } else {
-            hole::peck_count::step(log, travel, q);
-            if own.out_of_the_hole() {
-                hole::peck_cycle_time::step(log, travel, q, s, v_f, v, a, own.dwell);
-            } else {
-                hole::chip_break_cycle_time::step(log, travel, q, back, v_f, v, a, own.dwell);
-            }
-        }
-    }
-    let single = holes::single_time(&mut NoRecord, travel, v_f, rapids, own.dwell);
-    let full = hole::peck_cycle_time::value(travel, q, s, v_f, v, a, own.dwell);
-    let short = hole::chip_break_cycle_time::value(travel, q, back, v_f, v, a, own.dwell);
-    let pecked = select(own.out_of_the_hole(), full, short);
-    (
-        select(
-            own.straight(),
-            number(1.0),
-            hole::peck_count::value(travel, q),
-        ),
-        select(own.straight(), single, pecked),
-    )
+    let straight = own.straight();
+    let pecks = pick(
+        log,
+        straight,
+        |_| number(1.0),
+        |log| hole::peck_count::step(log, travel, q),
+    );
+    let time = pick(
+        log,
+        straight,
+        |log| holes::single_time(log, travel, v_f, rapids, own.dwell),
+        |log| {
+            pick(
+                log,
+                own.out_of_the_hole(),
+                |log| hole::peck_cycle_time::step(log, travel, q, s, v_f, v, a, own.dwell),
+                |log| hole::chip_break_cycle_time::step(log, travel, q, back, v_f, v, a, own.dwell),
+            )
+        },
+    );
+    (pecks, time)
 }
 
 impl Operate for Drilling {

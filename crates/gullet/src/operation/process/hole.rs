@@ -2,6 +2,7 @@
 //! of solid metal or of a hole that is there already.
 
 use super::ground::Ground;
+use super::pick::pick;
 use crate::formula::{drill, force, hole};
 use crate::operation::cut::Log;
 use crate::quantity::math::{min, select};
@@ -47,15 +48,11 @@ pub(super) fn travel(
     point: Length,
     clearance: Length,
 ) -> Length {
-    if log.records() && through {
-        hole::through_hole_travel::step(log, depth, point, clearance, clearance);
-    } else if log.records() {
-        hole::blind_hole_travel::step(log, depth, point, clearance);
-    }
-    select(
+    pick(
+        log,
         through,
-        hole::through_hole_travel::value(depth, point, clearance, clearance),
-        hole::blind_hole_travel::value(depth, point, clearance),
+        |log| hole::through_hole_travel::step(log, depth, point, clearance, clearance),
+        |log| hole::blind_hole_travel::step(log, depth, point, clearance),
     )
 }
 
@@ -82,16 +79,11 @@ pub(super) fn torque(
     f: Length,
     k: Pressure,
 ) -> Torque {
-    let solid = start.value <= 0.0;
-    if log.records() && solid {
-        force::drilling_torque::step(log, diameter, f, k);
-    } else if log.records() {
-        drill::enlarging_torque::step(log, diameter, start, f, k);
-    }
-    select(
-        solid,
-        force::drilling_torque::value(diameter, f, k),
-        drill::enlarging_torque::value(diameter, start, f, k),
+    pick(
+        log,
+        start.value <= 0.0,
+        |log| force::drilling_torque::step(log, diameter, f, k),
+        |log| drill::enlarging_torque::step(log, diameter, start, f, k),
     )
 }
 
@@ -110,16 +102,11 @@ pub(super) fn thrust(
     point_angle: Angle,
     chisel_factor: Ratio,
 ) -> Force {
-    let solid = start.value <= 0.0;
     let edges = si(EDGES);
-    if log.records() && solid {
-        force::drilling_thrust::step(log, k, diameter, f, point_angle, chisel_factor);
-    } else if log.records() {
-        drill::enlarging_thrust::step(log, k, diameter, start, f, point_angle, edges);
-    }
-    select(
-        solid,
-        force::drilling_thrust::value(k, diameter, f, point_angle, chisel_factor),
-        drill::enlarging_thrust::value(k, diameter, start, f, point_angle, edges),
+    pick(
+        log,
+        start.value <= 0.0,
+        |log| force::drilling_thrust::step(log, k, diameter, f, point_angle, chisel_factor),
+        |log| drill::enlarging_thrust::step(log, k, diameter, start, f, point_angle, edges),
     )
 }
