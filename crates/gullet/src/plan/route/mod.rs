@@ -29,5 +29,6 @@ pub use order::{Ends, Seat, Seating};
 pub use planned::{BlockClamping, DoneClamping, Route};
 pub(in crate::plan) use read::block;
 pub use read::{route_reference, route_schema};
+pub(in crate::plan) use summary::time_table;
 pub use totals::{RouteCost, RouteEntry, RouteTotals, TimeParts};
 pub use vise::{Placement, Vise};
