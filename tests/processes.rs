@@ -9,10 +9,14 @@ mod bench;
 mod boring;
 #[path = "processes/description.rs"]
 mod description;
+#[path = "processes/drilling.rs"]
+mod drilling;
 #[path = "processes/facing.rs"]
 mod facing;
 #[path = "processes/hand.rs"]
 mod hand;
+#[path = "processes/holes.rs"]
+mod holes;
 #[path = "processes/parity.rs"]
 mod parity;
 #[path = "processes/threading.rs"]

@@ -452,7 +452,7 @@ class _StudyPlan:
         pass_through: Sequence[str],
         threads: int | None,
         dictionaries: bool,
-        draws: tuple[Sequence[tuple[str, str]], int, int, Sequence[float]] | None,
+        draws: tuple[Sequence[tuple[str, str]], int, int, Sequence[float], int] | None,
     ) -> _StudyPlan: ...
     @property
     def assumptions(self) -> list[str]: ...

@@ -8,6 +8,7 @@ Ranges are those of a shop; a callable draws from what was drawn before it.
 from __future__ import annotations
 
 import numpy as np
+import renderings_studies as studies
 from renderings_wear import CASES as WEAR
 from scipy import integrate, optimize
 
@@ -468,6 +469,8 @@ CASES = {
 }
 CASES.update(WEAR)
 
+CASES.update(studies.CASES)
+
 
 def least_real_part(stiffness, damping):
     ratio = np.sqrt(1 + 2 * damping)
@@ -489,6 +492,9 @@ CASES |= renderings_mills.CASES
 from renderings_turning import CASES as TURNING  # noqa: E402
 
 CASES |= TURNING
+from renderings_holes_cycles import CASES as HOLE_CYCLES  # noqa: E402
+
+CASES |= HOLE_CYCLES
 from renderings_lathe import CASES as LATHE  # noqa: E402
 
 CASES |= LATHE

@@ -13,6 +13,8 @@ const INITIALISERS: &[&str] = &[
     "gullet_plan_summary",
     "gullet_planned_pass",
     "gullet_study_batch",
+    "gullet_draws",
+    "gullet_study_summary",
     "gullet_edge_economics",
     "gullet_economic_speed",
     "gullet_snapping",
@@ -45,6 +47,8 @@ const FILES: &[&str] = &[
     "fit.rs",
     "names.rs",
     "generated/studies.rs",
+    "draws.rs",
+    "table_report.rs",
     "arrow.rs",
 ];
 

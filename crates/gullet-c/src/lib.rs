@@ -15,6 +15,7 @@ compile_error!(
 #[cfg(feature = "arrow")]
 mod arrow;
 pub mod cut;
+mod draws;
 pub mod economics;
 mod failure;
 mod fit;
@@ -32,6 +33,8 @@ pub mod quantity;
 mod report;
 mod structs;
 mod study;
+#[cfg(feature = "arrow")]
+mod table_report;
 mod version;
 
 // For the library that panics on demand.

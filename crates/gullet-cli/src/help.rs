@@ -13,7 +13,8 @@ const PAGES: &[(&str, &str, &str)] = &[
 
 Plans the job and writes its set-up card: what to set, how deep each pass, which limit binds and why.
 A route file (route = \"squared-block\") gives a summary page and a card for each clamping: order of
-the faces, datum, parallels, stock, where to measure, time and cost.
+the faces, datum, parallels, stock, where to measure, time and cost. Sizes measured so far, in its
+section [measured], plan what is left anew.
 
   JOB                a job or route file in TOML, in JSON where its name ends in .json; - reads standard input
   --format FORMAT    text, json or html; without it the ending of --output decides, else text
@@ -53,9 +54,13 @@ Computes a cut for every row of IN and writes the rows with their results to OUT
 Columns of numbers have their unit behind the name: axial_depth_mm, cutter_diameter_in,
 spindle_speed_rpm. Columns of names: material, machine, practice, operation, pass, direction,
 cutter_material, cutter_form. cost_per_hour adds a cost. Other columns are passed through.
+Rows are milling cuts. With --set operation=drilling, or another operation of its own, the inputs of
+that operation are the columns: diameter_mm, depth_in, hole; a table that mixes such operations is
+split by them.
 A row that cannot be computed gets the code of its error in the column status; the rest is computed.
 
   gullet study crates/gullet-cli/studies/stop_blocks.csv stops.csv --job crates/gullet-cli/jobs/gib_strip.toml --summary
+  gullet study crates/gullet-cli/studies/holes.csv holes.csv --set operation=drilling --set machine=small-cnc-mill --set cutter_material=HSS
 ",
     ),
     (

@@ -3,8 +3,8 @@
 use crate::files;
 use csv::{ReaderBuilder, StringRecord, Trim};
 use gullet::error::{Code, Error, Problem, Result, distance};
-use gullet::quantity::{Converter, Kind, UnitSystem, column_unit, parse_number};
-use gullet_table::{unit_of, with_unit};
+use gullet::quantity::{Converter, Kind, UnitSystem, column_unit, parse_number, unit_of_suffix};
+use gullet_table::with_unit;
 
 /// A column that is looked for.
 pub struct Wanted {
@@ -81,7 +81,7 @@ fn find(
             others.push(name.to_owned());
             continue;
         };
-        match unit_of(wanted.kind, suffix) {
+        match unit_of_suffix(wanted.kind, suffix) {
             None => problems.push(Problem::new(
                 if suffix.is_empty() {
                     Code::UnitMissing

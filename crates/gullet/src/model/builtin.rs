@@ -3,6 +3,7 @@
 use super::{Drive, Feed, Machine, Readout};
 use crate::error::{Result, unknown_name};
 use crate::quantity::{RotationalSpeed, si};
+use std::sync::OnceLock;
 
 const INCH: f64 = 0.0254;
 const INVENTED: &str = "invented data of a generic machine: put in your own";
@@ -14,6 +15,7 @@ impl Machine {
         "small-cnc-mill",
         "engine-lathe",
         "band-saw",
+        "drill-press",
     ];
 
     /// The built-in machine of this name.
@@ -23,8 +25,27 @@ impl Machine {
             "small-cnc-mill" => Ok(small_cnc_mill()),
             "engine-lathe" => Ok(engine_lathe()),
             "band-saw" => Ok(band_saw()),
+            "drill-press" => Ok(drill_press()),
             _ => Err(unknown_name("machine", name, Machine::BUILTIN.iter().copied()).into()),
         }
+    }
+
+    /// The built-in machines, in the order of [`Machine::BUILTIN`].
+    ///
+    /// ```
+    /// use gullet::model::Machine;
+    /// let mill = Machine::builtin("small-cnc-mill")?;
+    /// assert!(Machine::all_builtin().contains(&mill));
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
+    pub fn all_builtin() -> &'static [Machine] {
+        static ALL: OnceLock<Vec<Machine>> = OnceLock::new();
+        ALL.get_or_init(|| {
+            let names = Machine::BUILTIN.iter();
+            names
+                .filter_map(|name| Machine::builtin(name).ok())
+                .collect()
+        })
     }
 }
 
@@ -137,6 +158,32 @@ fn band_saw() -> Machine {
         },
         travel_per_turn: None,
         graduation: None,
+        readout: None,
+        backlash: si(0.0),
+        rapid_speed: None,
+        acceleration: None,
+        origin: INVENTED.to_owned(),
+    }
+}
+
+/// A pillar drill with stepped belts, fed by the lever of its quill.
+fn drill_press() -> Machine {
+    Machine {
+        name: "drill press (generic)".to_owned(),
+        drive: Drive::Stepped(
+            [
+                160.0, 250.0, 360.0, 500.0, 720.0, 1000.0, 1450.0, 2000.0, 2900.0,
+            ]
+            .map(rpm)
+            .to_vec(),
+        ),
+        motor_power: si(750.0),
+        efficiency: si(0.75),
+        base_speed: None,
+        maximum_torque: None,
+        feed: Feed::Hand,
+        travel_per_turn: Some(si(0.1)),
+        graduation: Some(si(0.001)),
         readout: None,
         backlash: si(0.0),
         rapid_speed: None,

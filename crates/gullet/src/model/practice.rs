@@ -7,6 +7,7 @@ use super::Check;
 use crate::error::{Problem, Result, unknown_name};
 use crate::quantity::{Kind, Length, Ratio, RotationalSpeed, Time, UnitSystem, si};
 use crate::table::Iso513;
+use std::sync::OnceLock;
 
 /// Which value of a table's range a cut starts from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -163,6 +164,24 @@ impl Practice {
             "experienced" => Ok(Practice::experienced()),
             _ => Err(unknown_name("practice", name, Practice::BUILTIN.iter().copied()).into()),
         }
+    }
+
+    /// The built-in practices, in the order of [`Practice::BUILTIN`].
+    ///
+    /// ```
+    /// use gullet::model::Practice;
+    /// assert_eq!(Practice::all_builtin()[0], Practice::builtin("training")?);
+    /// assert_eq!(Practice::all_builtin().len(), Practice::BUILTIN.len());
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
+    pub fn all_builtin() -> &'static [Practice] {
+        static ALL: OnceLock<Vec<Practice>> = OnceLock::new();
+        ALL.get_or_init(|| {
+            let names = Practice::BUILTIN.iter();
+            names
+                .filter_map(|name| Practice::builtin(name).ok())
+                .collect()
+        })
     }
 
     /// For people who learn: the low end of the tables less a fifth, light passes, a hand that

@@ -6,22 +6,11 @@ use crate::error::{Code, Error, Problem, Result};
 use crate::formula::{NoRecord, holding, power, rotation};
 use crate::model::{Clamping, Cutter, Feed, Hold, Machine, PassKind, Practice, SpeedChoice};
 use crate::quantity::math::number;
-use crate::quantity::{AreaRate, Force, Length, Pressure, Ratio, Velocity, si};
+use crate::quantity::{Force, Length, Pressure, Ratio, Velocity, si};
 use crate::table::{
-    FeedNumbers, FeedReader, Kienzle, KienzlePair, Library, Material, MeasuredAt, Process, Ranged,
+    FeedNumbers, Grounds, Kienzle, KienzlePair, Library, Material, MeasuredAt, Process, Ranged,
     UnitPower,
 };
-
-/// What the tables say of a material under a tool, whatever the size of cutter and cut.
-pub(crate) struct Grounds {
-    speed: Result<Ranged<Velocity>>,
-    pub feed: Option<FeedReader>,
-    no_feed: Option<Error>,
-    kienzle: Result<Kienzle>,
-    unit_power: Option<UnitPower>,
-    /// Low and high end of the areas that a saw cuts per time.
-    pub area_rate: Option<(AreaRate, AreaRate)>,
-}
 
 /// The process of the tables that a pass belongs to.
 pub(crate) fn process(operation: Operation, form: Form) -> Process {
@@ -32,29 +21,6 @@ pub(crate) fn process(operation: Operation, form: Form) -> Process {
 }
 
 impl Grounds {
-    pub(crate) fn look_up(
-        library: &Library,
-        material: &Material,
-        tool: crate::table::ToolMaterial,
-        process: Process,
-    ) -> Grounds {
-        let feed = library.feed_reader(material, tool, process);
-        Grounds {
-            speed: library.cutting_speed(material, tool, process),
-            no_feed: feed
-                .is_none()
-                .then(|| library.no_feed(material, tool, process)),
-            feed,
-            kienzle: library.kienzle(material),
-            // The second method is an opinion beside the first: a cut does without it.
-            unit_power: library.unit_power(material).ok(),
-            area_rate: (process == Process::Sawing)
-                .then(|| library.saw_rate(material).ok())
-                .flatten()
-                .map(|rate| (rate.range.low, rate.range.high)),
-        }
-    }
-
     /// Whether the tables, or the job itself, hold everything that these numbers are made from.
     pub(crate) fn answers(&self, inputs: &Inputs) -> bool {
         self.kienzle.is_ok()

@@ -2,7 +2,7 @@
 
 use super::cut::{Adjustment, Chain, Cut, Datum, Limit, WorkedStep, support_text};
 use super::cut_numbers::{consequences, settings, spread};
-use super::inputs::{Grounds, Tables, clamping_force, no_data, stated};
+use super::inputs::{Tables, clamping_force, no_data, stated};
 use super::ledger;
 use super::limits::{self, LimitName};
 use super::milling::{Lowering, Milling};
@@ -16,6 +16,7 @@ use crate::error::{Warning, WarningCode};
 use crate::formula::NoRecord;
 use crate::quantity::math::min;
 use crate::quantity::{Kind, Length, RotationalSpeed, UnitSystem};
+use crate::table::Grounds;
 
 /// A pass with everything its words are made from.
 pub(super) struct Report<'a> {

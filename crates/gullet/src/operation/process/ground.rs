@@ -3,12 +3,12 @@
 use crate::model::{Drive, Feed, Machine, Practice};
 use crate::operation::chain;
 use crate::operation::cut::Log;
-use crate::operation::inputs::{self, Grounds};
+use crate::operation::inputs;
 use crate::operation::lanes::lanes;
 use crate::operation::numbers::{Inputs, Pair, one};
 use crate::quantity::math::select;
 use crate::quantity::{Length, Power, Pressure, Ratio, RotationalSpeed, Torque, si};
-use crate::table::Material;
+use crate::table::{Grounds, Material};
 
 lanes! {
     /// Numbers of tables, machine and practice; NaN where nothing is known.

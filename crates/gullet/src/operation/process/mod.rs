@@ -10,6 +10,7 @@ mod cut;
 pub(crate) mod define;
 mod describe;
 pub(crate) mod ground;
+mod hole;
 pub(crate) mod limits;
 pub(crate) mod pick;
 pub(crate) mod prepared;
@@ -19,10 +20,13 @@ pub(crate) mod settle;
 
 mod band_sawing;
 mod boring;
+mod countersinking;
 mod drilling;
 mod facing;
 mod lathe;
 mod parting;
+mod reaming;
+mod tapping;
 mod threading;
 mod turning;
 
@@ -32,6 +36,7 @@ pub use request::{Bench, Request};
 pub use threading::threading_plan;
 
 use crate::error::Result;
+use crate::formula::finish::SQRT_3;
 use crate::operation::cut::Log;
 use crate::operation::lanes::LANES;
 use crate::quantity::math::number;
@@ -45,6 +50,9 @@ pub(crate) type Lanes = [f64; LANES];
 /// Every operation, in the order in which lists show them.
 pub static ALL: &[&Process] = &[
     &drilling::PROCESS,
+    &reaming::PROCESS,
+    &tapping::PROCESS,
+    &countersinking::PROCESS,
     &turning::PROCESS,
     &facing::PROCESS,
     &boring::PROCESS,

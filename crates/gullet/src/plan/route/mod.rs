@@ -11,6 +11,7 @@ mod json;
 mod order;
 mod planned;
 mod read;
+mod refusals;
 mod sections;
 mod summary;
 mod text;
