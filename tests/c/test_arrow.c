@@ -320,8 +320,10 @@ static void holes(void)
         {"diameter_mm", "g", {NULL, diameters, NULL}, {0, sizeof diameters, 0}, 2, HOLES, 0, 0, NULL},
         {"hole", "c", {NULL, keys, NULL}, {0, sizeof keys, 0}, 2, HOLES, 0, 0, &words},
     };
-    static const column mixed = {
-        "operation", "u", {NULL, operation_ends, "slottingdrillingside-milling"}, {0, sizeof operation_ends, 28}, 3, 3, 0, 0, NULL};
+    static const column mixed[2] = {
+        {"operation", "u", {NULL, operation_ends, "slottingdrillingside-milling"}, {0, sizeof operation_ends, 28}, 3, 3, 0, 0, NULL},
+        {"radial_depth_mm", "g", {NULL, diameters, NULL}, {0, sizeof diameters, 0}, 2, 3, 0, 0, NULL},
+    };
     gullet_table_study *prepared = NULL;
     struct ArrowSchema schema = schema_of(columns, 2), results_schema;
     struct ArrowArray rows, results;
@@ -332,21 +334,21 @@ static void holes(void)
     CHECK(gullet_table_study_run(prepared, &rows, 1, &results) == GULLET_WARNING_ROWS_REFUSED);
     {
         const struct ArrowArray *status = results.children[place_of(&results_schema, "status")];
-        const struct ArrowArray *travel = results.children[place_of(&results_schema, "travel_mm")];
-        const struct ArrowArray *speed = results.children[place_of(&results_schema, "feed_speed_mm_per_min")];
+        const struct ArrowArray *turns = results.children[place_of(&results_schema, "spindle_speed_rpm")];
+        const struct ArrowArray *speed = results.children[place_of(&results_schema, "cutting_speed_m_per_min")];
         const struct ArrowArray *time = results.children[place_of(&results_schema, "time_s")];
-        const double by_hand = number_at(travel, 1) / number_at(speed, 1) * 60.0;
+        const double by_hand = 3.14159265358979323846 * 0.005 * number_at(turns, 1);
         CHECK(strcmp(word_at(status, 0), "ok") == 0);
         CHECK(strcmp(word_at(status, 1), "ok") == 0);
         CHECK(strcmp(word_at(status, 2), "unknown_name") == 0 && is_null(time, 2));
-        CHECK(fabs(number_at(time, 1) - by_hand) < 1e-9 * by_hand && by_hand > 0.0);
+        CHECK(fabs(number_at(speed, 1) - by_hand) < 1e-9 * by_hand && number_at(time, 1) > 0.0);
     }
     results.release(&results);
     results_schema.release(&results_schema);
     gullet_table_study_free(prepared);
 
-    prepared = study_of(&mixed, 1, NULL);
-    rows = table_of(&mixed, 1, 3, 0);
+    prepared = study_of(mixed, 2, NULL);
+    rows = table_of(mixed, 2, 3, 0);
     CHECK(told(gullet_table_study_run(prepared, &rows, 1, &results), GULLET_ERROR_INCONSISTENT, "split the table"));
     CHECK(rows.release == NULL);
     gullet_table_study_free(prepared);
