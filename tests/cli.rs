@@ -13,6 +13,8 @@ mod card;
 mod check;
 #[path = "cli/cost.rs"]
 mod cost;
+#[path = "cli/fit.rs"]
+mod fit;
 #[path = "cli/spreads.rs"]
 mod spreads;
 #[path = "cli/study.rs"]
@@ -291,6 +293,8 @@ fn lists_hold_what_the_card_can_be_made_with() {
 fn schema_help_and_version_answer() {
     let schema: Value = serde_json::from_str(&out(&["schema"])).unwrap();
     assert!(schema["properties"]["cutter"].is_object());
+    let route: Value = serde_json::from_str(&out(&["schema", "route"])).unwrap();
+    assert!(route["properties"]["end_cutter"].is_object());
     let overview = out(&["help"]);
     assert_eq!(overview, out(&["--help"]));
     for command in [

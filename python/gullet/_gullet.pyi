@@ -30,6 +30,7 @@ __all__ = [
     "Job",
     "PassPlan",
     "Card",
+    "Route",
     "_quantity",
     "units_of",
     "kinds",
@@ -46,6 +47,9 @@ __all__ = [
     "_card",
     "_planned_cut",
     "_study",
+    "_route",
+    "_is_route",
+    "route_schema",
     "job_schema",
     "job_reference",
     "Table",
@@ -58,6 +62,12 @@ __all__ = [
     "_lot_cost",
     "economics_parameters",
     "codes",
+    "ToolLife",
+    "TaylorFit",
+    "KienzleFit",
+    "fit_taylor",
+    "fit_extended_taylor",
+    "fit_kienzle",
     "_StudyPlan",
     "_StudySource",
     "_StudyStream",
@@ -356,6 +366,34 @@ class Card:
     def _repr_html_(self) -> str: ...
 
 @final
+class Route:
+    @staticmethod
+    def from_toml(text: str, library: Library | None = None) -> Route: ...
+    @staticmethod
+    def from_json(text: str, library: Library | None = None) -> Route: ...
+    def measured(self, face: str, size: QuantityLike) -> Route: ...
+    @property
+    def title(self) -> str: ...
+    @property
+    def faces(self) -> list[str]: ...
+    @property
+    def time(self) -> Quantity: ...
+    @property
+    def summary(self) -> str: ...
+    @property
+    def text(self) -> str: ...
+    @property
+    def html(self) -> str: ...
+    @property
+    def html_with_steps(self) -> str: ...
+    def to_json(self) -> str: ...
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
+    def __reduce__(self) -> tuple[Any, ...]: ...
+    def _repr_html_(self) -> str: ...
+
+@final
 class Table:
     """Columns in the form of Apache Arrow; pandas, polars and pyarrow take it as it is."""
 
@@ -455,7 +493,160 @@ def _quantity(
 def _step(name: str, values: list[float]) -> Step: ...
 def _cut(setup: Setup, keys: dict[str, Any]) -> Cut: ...
 def _job(text: str, toml: bool, library: Library) -> Job: ...
+def _route(text: str, toml: bool, library: Library, readings: list[tuple[str, float]]) -> Route: ...
+def _is_route(text: str, in_json: bool) -> bool: ...
+def route_schema() -> str: ...
 def _plan(job: Job) -> PassPlan: ...
 def _card(job: Job) -> Card: ...
 def _study_source(rows: Any, units: str | None = None) -> Table | _StudySource: ...
 def _planned_cut(job: Job, index: int) -> Cut: ...
+
+_Coefficient: TypeAlias = tuple[str, float, float, float, float, float]
+
+@final
+class ToolLife:
+    def __new__(
+        cls,
+        *,
+        taylor_speed: QuantityLike,
+        taylor_exponent: QuantityLike,
+        unit_life: QuantityLike | None = None,
+        feed_exponent: QuantityLike | None = None,
+        reference_feed: QuantityLike | None = None,
+        tested_feeds: QuantityLike | None = None,
+        depth_exponent: QuantityLike | None = None,
+        reference_depth: QuantityLike | None = None,
+        tested_depths: QuantityLike | None = None,
+        tested_speeds: QuantityLike | None = None,
+        criterion: str = "",
+        source: str = "",
+    ) -> ToolLife: ...
+    def life(
+        self,
+        *,
+        cutting_speed: QuantityLike,
+        feed_per_rev: QuantityLike | None = None,
+        depth_of_cut: QuantityLike | None = None,
+    ) -> Quantity: ...
+    def parts(
+        self,
+        *,
+        cutting_speed: QuantityLike,
+        cutting_time: QuantityLike,
+        feed_per_rev: QuantityLike | None = None,
+        depth_of_cut: QuantityLike | None = None,
+    ) -> int: ...
+    def speed(
+        self,
+        *,
+        tool_life: QuantityLike,
+        feed_per_rev: QuantityLike | None = None,
+        depth_of_cut: QuantityLike | None = None,
+    ) -> Quantity: ...
+    def for_criterion(self, criterion: str) -> ToolLife: ...
+    @property
+    def taylor_speed(self) -> Quantity: ...
+    @property
+    def taylor_exponent(self) -> float: ...
+    @property
+    def feed_exponent(self) -> float | None: ...
+    @property
+    def reference_feed(self) -> Quantity | None: ...
+    @property
+    def tested_feeds(self) -> tuple[Quantity, Quantity] | None: ...
+    @property
+    def depth_exponent(self) -> float | None: ...
+    @property
+    def reference_depth(self) -> Quantity | None: ...
+    @property
+    def tested_depths(self) -> tuple[Quantity, Quantity] | None: ...
+    @property
+    def tested_speeds(self) -> tuple[Quantity, Quantity] | None: ...
+    @property
+    def criterion(self) -> str: ...
+    @property
+    def source(self) -> str: ...
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __getnewargs_ex__(self) -> tuple[tuple[()], dict[str, Any]]: ...
+
+@final
+class TaylorFit:
+    @property
+    def law(self) -> ToolLife: ...
+    @property
+    def values(self) -> dict[str, Any]: ...
+    @property
+    def coefficients(self) -> list[_Coefficient]: ...
+    @property
+    def residuals(self) -> list[float]: ...
+    @property
+    def warnings(self) -> list[str]: ...
+    def predict(
+        self,
+        *,
+        cutting_speed: QuantityLike,
+        feed_per_rev: QuantityLike | None = None,
+        depth_of_cut: QuantityLike | None = None,
+    ) -> dict[str, Quantity]: ...
+    def overlay(
+        self,
+        *,
+        material: str,
+        tool_material: str,
+        id: str = "own-1",
+        file_name: str = "own_tool_life.csv",
+        library: Library | None = None,
+    ) -> tuple[str, str]: ...
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+
+@final
+class KienzleFit:
+    @property
+    def pair(self) -> tuple[Quantity, float]: ...
+    @property
+    def values(self) -> dict[str, Any]: ...
+    @property
+    def coefficients(self) -> list[_Coefficient]: ...
+    @property
+    def residuals(self) -> list[float]: ...
+    @property
+    def warnings(self) -> list[str]: ...
+    def overlay(
+        self,
+        *,
+        material: str,
+        file_name: str = "own_materials.csv",
+        library: Library | None = None,
+    ) -> tuple[str, str]: ...
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+
+def fit_taylor(
+    *,
+    cutting_speed: QuantityLike,
+    tool_life: QuantityLike,
+    confidence: QuantityLike | None = None,
+    source: str | None = None,
+    criterion: str | None = None,
+) -> TaylorFit: ...
+def fit_extended_taylor(
+    *,
+    cutting_speed: QuantityLike,
+    feed_per_rev: QuantityLike,
+    tool_life: QuantityLike,
+    depth_of_cut: QuantityLike | None = None,
+    reference_feed: QuantityLike | None = None,
+    reference_depth: QuantityLike | None = None,
+    confidence: QuantityLike | None = None,
+    source: str | None = None,
+    criterion: str | None = None,
+) -> TaylorFit: ...
+def fit_kienzle(
+    *,
+    chip_thickness: QuantityLike,
+    force_per_width: QuantityLike,
+    confidence: QuantityLike | None = None,
+    source: str | None = None,
+) -> KienzleFit: ...

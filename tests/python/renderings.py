@@ -8,7 +8,8 @@ Ranges are those of a shop; a callable draws from what was drawn before it.
 from __future__ import annotations
 
 import numpy as np
-import renderings_studies as studies
+from renderings_studies import CASES as STUDIES
+from renderings_wear import CASES as WEAR
 from scipy import integrate, optimize
 
 PI = np.pi
@@ -466,8 +467,8 @@ CASES = {
     "best_spindle_speed": (
         {"natural_frequency": (100, 3000), "waves": whole(1, 10)}, lambda v: v.natural_frequency / v.waves / v.teeth),
 }
-
-CASES.update(studies.CASES)
+CASES.update(STUDIES)
+CASES.update(WEAR)
 
 
 def least_real_part(stiffness, damping):

@@ -63,5 +63,5 @@ def test_the_names_a_newcomer_meets_have_an_example():
     for name in ("Quantity", "Table", "Library", "Material", "Cutter", "Setup", "Cut", "Job", "PassPlan",
                  "Card", "Step", "GulletError", "evaluate", "explain", "formulas", "setup", "mill", "job",
                  "card", "plan", "after_measurement", "set_units", "units", "catalogue", "worked_examples",
-                 "units_of", "kinds", "codes", "study", "study_batches", "Study", "StudyStream"):
+                 "units_of", "kinds", "codes", "Route", "route", "study", "study_batches", "Study", "StudyStream"):
         assert run(name, text(getattr(gullet, name))) > 0, name

@@ -20,6 +20,10 @@ const INITIALISERS: &[&str] = &[
     "gullet_snapping",
     "gullet_lot",
     "gullet_lot_price",
+    "gullet_fit_options",
+    "gullet_taylor_law",
+    "gullet_kienzle_law",
+    "gullet_fit_quality",
 ];
 
 /// Longest line, where words allow it.
@@ -40,6 +44,7 @@ const FILES: &[&str] = &[
     "plan.rs",
     "economics.rs",
     "study.rs",
+    "fit.rs",
     "names.rs",
     "generated/studies.rs",
     "draws.rs",

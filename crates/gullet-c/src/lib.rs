@@ -18,6 +18,7 @@ pub mod cut;
 mod draws;
 pub mod economics;
 mod failure;
+mod fit;
 mod formula;
 #[rustfmt::skip]
 #[allow(clippy::too_many_arguments)]

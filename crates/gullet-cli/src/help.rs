@@ -8,17 +8,19 @@ use gullet::error::{Result, unknown_name};
 const PAGES: &[(&str, &str, &str)] = &[
     (
         "card",
-        "the set-up card of a job",
+        "the set-up card of a job, or the cards of a route",
         "gullet card JOB [--format text|json|html] [--output FILE] [--overlay FILE]... [--units inch|metric] [--steps]
 
 Plans the job and writes its set-up card: what to set, how deep each pass, which limit binds and why.
+A route file (route = \"squared-block\") gives a summary page and a card for each clamping: order of
+the faces, datum, parallels, stock, where to measure, time and cost.
 
-  JOB                a job file in TOML, in JSON where its name ends in .json; - reads standard input
+  JOB                a job or route file in TOML, in JSON where its name ends in .json; - reads standard input
   --format FORMAT    text, json or html; without it the ending of --output decides, else text
   --output FILE      write there, all or nothing, instead of standard output
   --overlay FILE     a shop's own table (CSV) laid over the built-in ones; may be repeated
   --units SYSTEM     print in inch or metric units instead of the job's own
-  --steps            html: pages with every worked step behind the card
+  --steps            html: pages with every worked step behind the card; text: of a route, too
 ",
     ),
     (
@@ -102,6 +104,39 @@ With inputs: its card; settings the machine really has, what follows, limits, wo
 ",
     ),
     (
+        "fit",
+        "own readings: tool life after Taylor, cutting force after Kienzle",
+        "gullet fit taylor|extended-taylor|kienzle READINGS.csv [--confidence SHARE] [--source TEXT] [--units inch|metric]
+           [--criterion TEXT] [--reference-feed LENGTH] [--reference-depth LENGTH] [--json]
+           [--output FILE --material ID [--tool-material NAME] [--id ID] [--overlay FILE]...]
+
+Fits a law to readings by least squares of their logarithms and tells it with the limits of its
+confidence, the scatter and the residuals; refuses readings that cannot carry it, with the reason.
+
+  taylor             columns cutting_speed and tool_life: v T^n = C, C for a life of one minute
+  extended-taylor    feed_per_rev besides, and depth_of_cut where there is such a column:
+                     v T^n (f/f_0)^a (d/d_0)^b = C
+  kienzle            chip_thickness and force_per_width (cutting force over width of chip): the pair
+                     k_c1.1 and m_c, which belong together
+  READINGS.csv       a row a reading, the unit behind each name: cutting_speed_m_per_min,
+                     tool_life_min, feed_per_rev_mm, force_per_width_n_per_mm; - reads standard input
+  --confidence SHARE of the limits, two-sided: '95 %' without it
+  --source TEXT      where the readings come from; the file's name without it
+  --criterion TEXT   when an edge counted as worn: 'VB 0.3 mm', 'ISO 3685 VB 0.3 mm', or words
+  --reference-feed LENGTH, --reference-depth LENGTH
+                     f_0 and d_0 that C is for; the geometric means of the readings without them
+  --output FILE      writes what is fitted as a shop's own table, for --overlay of other commands
+  --material ID      the material that it is for; of kienzle its row with the new pair in the first place
+  --tool-material NAME  of the edges, such as HSS: needed for a table of tool life
+  --id ID            id of the row of tool life; own-1 without it
+  --overlay FILE     a shop's own table (CSV) laid over the built-in ones; may be repeated
+
+The law gives median lives: half of all edges last longer. The mean is exp(s^2/2) times as long.
+
+  gullet fit extended-taylor tests/data/lathe1.csv --reference-feed '1 mm'
+",
+    ),
+    (
         "explain",
         "a formula described, or worked through with numbers",
         "gullet explain FORMULA [NAME=VALUE]... [--units inch|metric] [--json]
@@ -157,10 +192,10 @@ with inputs, results, limits and cautions: one HTML page without script or netwo
     ),
     (
         "schema",
-        "the form of a job file as a JSON Schema",
-        "gullet schema
+        "the form of a job or route file as a JSON Schema",
+        "gullet schema [job|route]
 
-Prints the JSON Schema of a job file, for editors that check while one types.
+Prints the JSON Schema of a job file, or of a route file, for editors that check while one types.
 ",
     ),
     (

@@ -6,6 +6,7 @@ mod arguments;
 mod command;
 mod files;
 mod help;
+mod readings;
 mod reference;
 mod replace;
 mod study;

@@ -57,7 +57,7 @@ mod summary;
 mod totals;
 
 pub use draws::DrawWords;
-pub use names::{COST_PER_HOUR, Role, role};
+pub use names::{COST_PER_HOUR, Role, role, with_unit};
 pub use options::{Columns, StudyOptions, TextNumbers};
 pub use output::{HELD_BY, LEFT_OUT, LIMIT, STATUS, WARNINGS};
 pub use plan::StudyPlan;

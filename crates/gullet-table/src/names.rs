@@ -59,8 +59,14 @@ pub fn role(name: &str) -> Role {
     }
 }
 
-/// A name with its usual unit.
-pub(crate) fn with_unit(name: &str, unit: &Unit) -> String {
+/// A name with a unit behind it.
+///
+/// ```
+/// use gullet::quantity::{Kind, unit};
+/// assert_eq!(gullet_table::with_unit("tool_life", unit(Kind::Time, "min")?), "tool_life_min");
+/// # Ok::<(), gullet::Error>(())
+/// ```
+pub fn with_unit(name: &str, unit: &Unit) -> String {
     let suffix = unit.suffix();
     if suffix.is_empty() {
         name.to_owned()

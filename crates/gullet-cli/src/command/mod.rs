@@ -5,6 +5,7 @@ mod check;
 mod cost;
 mod evaluate;
 mod explain;
+mod fit;
 mod list;
 mod operate;
 mod reference;
@@ -26,6 +27,7 @@ pub fn run(name: &str, words: &[String]) -> Result<Answer> {
         "evaluate" => evaluate::run(words),
         "check" => check::run(words),
         "cost" => cost::run(words),
+        "fit" => fit::run(words),
         "list" => list::run(words),
         "operate" => operate::run(words),
         "reference" => reference::run(words),

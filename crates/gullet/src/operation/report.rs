@@ -1,8 +1,6 @@
 //! What a cut says in words: warnings, adjustments, errors, values with their sources.
 
-use super::cut::{
-    Adjustment, Chain, Cut, Datum, Limit, Warning, WarningCode, WorkedStep, support_text,
-};
+use super::cut::{Adjustment, Chain, Cut, Datum, Limit, WorkedStep, support_text};
 use super::cut_numbers::{consequences, settings, spread};
 use super::inputs::{Tables, clamping_force, no_data, stated};
 use super::ledger;
@@ -14,6 +12,7 @@ use super::results::{self, THICKEST_CHIP, THINNEST_CHIP};
 use super::settle::{Settled, Stop, Stuck};
 use super::{cautions, chain, law};
 use crate::error::{Code, Error, Problem, Result};
+use crate::error::{Warning, WarningCode};
 use crate::formula::NoRecord;
 use crate::quantity::math::min;
 use crate::quantity::{Kind, Length, RotationalSpeed, UnitSystem};

@@ -486,5 +486,6 @@ fn take_hardness(points: &[HardnessRow], material: &mut Material, hardness: Opti
         });
     }
     material.beyond_brinell = ends.is_none();
+    material.hardness_given = Some((low, high, scale.symbol().to_owned()));
     material.hardness_brinell = ends;
 }

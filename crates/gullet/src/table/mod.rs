@@ -20,6 +20,7 @@ mod saw;
 mod select;
 mod speed;
 mod types;
+mod write;
 
 pub use drill::{Drill, TapDrill, TapDrillWish, ThreadBasis};
 pub(crate) use feed::{FeedCursor, FeedNumbers};

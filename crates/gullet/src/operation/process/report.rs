@@ -7,10 +7,9 @@ use super::prepared::Prepared;
 use super::settle::{self, SETTINGS, Settled};
 use super::{Operate, Process};
 use crate::error::{Code, Error, Problem, Result};
+use crate::error::{Warning, WarningCode};
 use crate::operation::cautions;
-use crate::operation::cut::{
-    Adjustment, Band, Chain, Datum, Field, Limit, Log, Warning, WarningCode, support_text,
-};
+use crate::operation::cut::{Adjustment, Band, Chain, Datum, Field, Limit, Log, support_text};
 use crate::operation::limits::LimitName;
 use crate::operation::report::exceeded_problem;
 use crate::quantity::{Kind, Length};

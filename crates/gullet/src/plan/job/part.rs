@@ -262,6 +262,7 @@ fn hold_keys(hold: &Hold) -> Value {
 
 fn practice_keys(practice: &Practice) -> Value {
     let pace = |si| exact_text(Kind::RotationalSpeed, si);
+    let time = |si| exact_text(Kind::Time, si);
     let choice: SpeedChoice = practice.speed_choice;
     json!({
         "name": practice.name,
@@ -289,7 +290,13 @@ fn practice_keys(practice: &Practice) -> Value {
         "handwheel_pace": pace(practice.handwheel_pace.value),
         "handwheel_return_pace": pace(practice.handwheel_return_pace.value),
         "clearance": length(practice.clearance.value),
-        "handling_per_pass": exact_text(Kind::Time, practice.handling_per_pass.value),
+        "handling_per_pass": time(practice.handling_per_pass.value),
+        "strip_width": practice.strip_width.value,
+        "jaw_clearance": length(practice.jaw_clearance.value),
+        "setup_time": time(practice.setup_time.value),
+        "clamping_time": time(practice.clamping_time.value),
+        "measuring_time": time(practice.measuring_time.value),
+        "deburring_time": time(practice.deburring_time.value),
         "roughing_direction": word(practice.roughing_direction),
         "finishing_direction": word(practice.finishing_direction),
         "climb_depth_with_backlash": length(practice.climb_depth_with_backlash.value),
