@@ -19,6 +19,8 @@ mod fit;
 mod spreads;
 #[path = "cli/study.rs"]
 mod study;
+#[path = "cli/study_operations.rs"]
+mod study_operations;
 
 const ROOT: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../..");
 

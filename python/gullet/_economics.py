@@ -103,7 +103,7 @@ def _priced(row: tuple[Any, ...] | None) -> EconomicSpeed | None:
     if row is None:
         return None
     values, whole, steps = row
-    return EconomicSpeed(*values, None if whole is None else WholeParts(*whole), tuple(steps))
+    return EconomicSpeed._make([*values, None if whole is None else WholeParts(*whole), tuple(steps)])
 
 
 def _snapped(aim: str, wanted: Any, chosen: Any, below: Any, above: Any, whole: Any, extra: Any, left_out: int) -> Any:

@@ -54,7 +54,8 @@ class StudySummary:
     cutting_time_nanoseconds: int = 0
     """Time in the cut, each row rounded: without return, handling and set-up."""
     energy_microjoules: int = 0
-    """Energy of the spindle motor at full width of cut, each row rounded."""
+    """Energy of the spindle motor, of milling cuts at full width, each row rounded; at the tool where
+    an operation gives no power of the motor."""
     cost_millionths: int | None = None
     """Machine and operator for the time in the cut; None without a cost per hour."""
     binding_limit: Mapping[str, int] = field(default_factory=dict)
@@ -71,7 +72,7 @@ class StudySummary:
 
     @property
     def energy_kwh(self) -> float:
-        """Energy of the spindle motor in kilowatt-hours."""
+        """Energy in kilowatt-hours."""
         return self.energy_microjoules / 3.6e12
 
     @property
@@ -267,6 +268,10 @@ def study(
     constant, else as in the job: anything that ``gullet.job`` reads. ``material``, ``machine``,
     ``practice``, ``cutter``, ``hold`` and ``blank`` take model objects and mappings too; ``pass_``
     stands for the column ``pass``. ``columns`` are results: ``"usual"``, ``"all"`` or their names.
+
+    Rows are milling cuts. With ``operation="drilling"``, or another operation of its own, the columns
+    are the inputs of that operation: ``diameter_mm``, ``depth_in``, ``hole``. A table that mixes such
+    operations is split by them.
 
     A row that cannot be computed has the code of its error in ``status``; the rest is computed. What
     is wrong with columns and constants is told before, all at once. Each row has the bits of

@@ -346,13 +346,11 @@ pub fn fit_extended_taylor<'py>(
 /// Fits the pair k_c1.1 and m_c to readings: a chip thickness and the cutting force per width of chip
 /// each.
 ///
-/// >>> import gullet, warnings
-/// >>> with warnings.catch_warnings():
-/// ...     warnings.simplefilter("ignore")  # k_c1.1 lies beyond chips below 1 mm
-/// ...     fit = gullet.fit_kienzle(
-/// ...         chip_thickness=gullet.Quantity([0.05, 0.05, 0.1, 0.2, 0.3, 0.3], "mm"),
-/// ...         force_per_width=gullet.Quantity([190, 196, 325, 541, 731, 742], "N/mm"),
-/// ...         source="dynamometer, lot 7")
+/// >>> import gullet
+/// >>> fit = gullet.fit_kienzle(
+/// ...     chip_thickness=gullet.Quantity([0.05, 0.05, 0.1, 0.2, 0.3, 0.3], "mm"),
+/// ...     force_per_width=gullet.Quantity([190, 196, 325, 541, 731, 742], "N/mm"),
+/// ...     source="dynamometer, lot 7")
 /// >>> library = gullet.Library([fit.overlay(material="AISI 1018")])
 /// >>> gullet.Material("AISI 1018", library=library).kc11.to("N/mm2") == fit.pair[0].to("N/mm2")
 /// True

@@ -23,12 +23,7 @@ impl<'py> Reading<'py> {
     }
 
     /// The values of an argument; none where it was refused.
-    pub fn values(
-        &mut self,
-        name: &str,
-        kind: Kind,
-        any: &Bound<'py, PyAny>,
-    ) -> PyResult<Vec<f64>> {
+    pub fn values(&mut self, name: &str, kind: Kind, any: &Bound<'_, PyAny>) -> PyResult<Vec<f64>> {
         match read(kind, any) {
             Ok(data) => Ok(data.values().to_vec()),
             Err(fault) => fault.collect(name, &mut self.problems).map(|()| Vec::new()),
@@ -40,7 +35,7 @@ impl<'py> Reading<'py> {
         &mut self,
         name: &str,
         kind: Kind,
-        any: Option<&Bound<'py, PyAny>>,
+        any: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<Option<f64>> {
         let Some(any) = any else { return Ok(None) };
         match read(kind, any) {
@@ -62,7 +57,7 @@ impl<'py> Reading<'py> {
         &mut self,
         name: &str,
         kind: Kind,
-        any: Option<&Bound<'py, PyAny>>,
+        any: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<Option<(f64, f64)>> {
         let Some(any) = any else { return Ok(None) };
         let before = self.problems.len();

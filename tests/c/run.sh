@@ -107,7 +107,7 @@ build() {
     gcc -std=c11 $warn -O1 -g "$@" -I"$crate/include" -I"$tests" "$source" "$work/formula_table.c" \
         "$lib" $libraries -o "$out/$name"
 }
-for name in pitfalls handles host threads parity cases study arrow planted; do build "$work" $name "$archive"; done
+for name in pitfalls handles host threads parity cases study economics arrow fit planted; do build "$work" $name "$archive"; done
 gcc -std=c11 $warn -I"$crate/include" "$tests/test_panic.c" -o "$work/panic" \
     "$target/c/examples/libprovoke.so" -Wl,-rpath,"$target/c/examples" -lm
 gcc -std=c11 $warn "$tests/test_dlopen.c" -o "$work/dlopen" -ldl
@@ -117,6 +117,8 @@ run "$work/threads" "$job"
 run "$work/parity" "$work/formulas" "$work/cuts" 10000
 run "$work/cases" "$root" reference-data/cases/*.csv
 run "$work/study"
+run "$work/economics"
+run "$work/fit" "$root/tests/data/lathe1.csv"
 run "$work/arrow"
 run "$work/panic"
 # Once more out of an archive as it is installed, whose names are hidden.

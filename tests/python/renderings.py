@@ -8,7 +8,7 @@ Ranges are those of a shop; a callable draws from what was drawn before it.
 from __future__ import annotations
 
 import numpy as np
-from renderings_studies import CASES as STUDIES
+import renderings_studies as studies
 from renderings_wear import CASES as WEAR
 from scipy import integrate, optimize
 
@@ -467,8 +467,9 @@ CASES = {
     "best_spindle_speed": (
         {"natural_frequency": (100, 3000), "waves": whole(1, 10)}, lambda v: v.natural_frequency / v.waves / v.teeth),
 }
-CASES.update(STUDIES)
 CASES.update(WEAR)
+
+CASES.update(studies.CASES)
 
 
 def least_real_part(stiffness, damping):

@@ -28,9 +28,6 @@ CASES = {
     "exponent_from_power": ({"power": (0.1, 5)}, lambda v: v.power / (1 / v.taylor_exponent)),
     "taylor_speed_from_one": (
         {}, lambda v: np.exp(np.log(v.cutting_speed) + v.taylor_exponent * np.log(v.tool_life / 60))),
-    "parts_per_edge": (
-        {"cutting_time": lambda random, v, count: random.uniform(0.05, 0.9, count) * v["tool_life"]},
-        lambda v: v.tool_life // v.cutting_time),
     "tool_life_for_criterion": (
         {"flank_wear": (1e-4, 4e-4), "new_flank_wear": (1e-4, 8e-4)},
         # Wear at a constant rate.

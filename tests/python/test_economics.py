@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import inspect
 import json
+import math
 import pickle
 
 import numpy as np
@@ -36,7 +37,7 @@ def given(v):
 
 def part(v, speed):
     """Time and cost of a part at a cutting speed: the whole function, with nothing left out."""
-    cut = np.pi * v["diameter"] * v["travel"] / (v["feed_per_rev"] * speed)
+    cut = math.pi * v["diameter"] * v["travel"] / (v["feed_per_rev"] * speed)
     life = 60 * (v["taylor_speed"] / speed) ** (1 / v["taylor_exponent"])
     edges = v["in_cut_share"] * cut / life
     time = v["handling_time"] + cut + edges * v["change_time"]
@@ -45,7 +46,7 @@ def part(v, speed):
 
 def slope(v, speed, money):
     """Derivative of time or cost over the logarithm of the speed, from the function's two powers."""
-    cut = np.pi * v["diameter"] * v["travel"] / (v["feed_per_rev"] * speed)
+    cut = math.pi * v["diameter"] * v["travel"] / (v["feed_per_rev"] * speed)
     life = 60 * (v["taylor_speed"] / speed) ** (1 / v["taylor_exponent"])
     change = v["machine_rate"] * v["change_time"] + v["edge_cost"] if money else v["change_time"]
     rate = v["machine_rate"] if money else 1.0
@@ -61,14 +62,15 @@ def test_against_scipy_on_1000_cases():
             speed = best.cutting_speed.si
             value = (best.cost_per_part if money else best.time_per_part).si
             search = optimize.minimize_scalar(
-                lambda x, money=money, v=v: part(v, np.exp(x))[money],
-                bounds=(np.log(speed) - 3, np.log(speed) + 3), method="bounded", options={"xatol": 1e-12, "maxiter": 500})
+                lambda x, money=money, v=v: part(v, math.exp(x))[money],
+                bounds=(math.log(speed) - 3, math.log(speed) + 3), method="bounded", options={"xatol": 1e-12, "maxiter": 500})
             assert search.success
             # What the optimiser finds is no cheaper, and the same to 1e-9.
             np.testing.assert_allclose(value, search.fun, rtol=1e-9)
             # The function is flat there: the speed itself from the root of the slope.
             root = optimize.brentq(
-                lambda x, money=money, v=v: slope(v, np.exp(x), money), np.log(speed) - 3, np.log(speed) + 3, xtol=1e-14, rtol=1e-14)
+                lambda x, money=money, v=v: slope(v, math.exp(x), money),
+                math.log(speed) - 3, math.log(speed) + 3, xtol=1e-14, rtol=1e-14)
             np.testing.assert_allclose(speed, np.exp(root), rtol=1e-9)
 
 
@@ -80,7 +82,7 @@ def test_steps_against_trying_all():
         steps = np.unique(wanted * np.exp(random.uniform(-1.5, 1.5, random.integers(1, 12))))
         found = gullet.economics(**given(v), speeds=[Quantity(n, "rev/s") for n in steps])
         for spindle, money in ((found.spindle_least_cost, 1), (found.spindle_least_time, 0)):
-            values = [part(v, np.pi * v["diameter"] * n)[money] for n in steps]
+            values = [part(v, math.pi * v["diameter"] * n)[money] for n in steps]
             chosen = spindle.chosen
             assert chosen.spindle_speed.si == steps[int(np.argmin(values))]
             value = (chosen.cost_per_part if money else chosen.time_per_part).si

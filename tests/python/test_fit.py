@@ -101,7 +101,7 @@ def test_statsmodels_agrees():
 def test_plain_taylor_for_every_number_of_readings(readings):
     random = np.random.default_rng(readings)
     speed = np.resize([80.0, 110.0, 140.0, 190.0], readings)
-    life = (300 / speed) ** (1 / 0.26) * np.exp(random.normal(0, 0.15, readings))
+    life = (300 / speed) ** (1 / 0.26) * np.exp(random.uniform(-0.25, 0.25, readings))
     own = gullet.fit_taylor(cutting_speed=Quantity(speed, "m/min"), tool_life=Quantity(life, "min"))
     line = stats.linregress(np.log(speed), np.log(life))
     assert own.law.taylor_exponent == pytest.approx(-1 / line.slope, rel=1e-10)
@@ -114,8 +114,7 @@ def test_kienzle_is_that_of_numpy():
     random = np.random.default_rng(5)
     chip = np.resize([0.05, 0.08, 0.12, 0.2, 0.35], 14)
     force = 1650 * chip**0.76 * np.exp(random.normal(0, 0.02, 14))
-    with pytest.warns(GulletWarning, match="k_c1.1"):
-        own = gullet.fit_kienzle(chip_thickness=Quantity(chip, "mm"), force_per_width=Quantity(force, "N/mm"), source="dynamometer")
+    own = gullet.fit_kienzle(chip_thickness=Quantity(chip, "mm"), force_per_width=Quantity(force, "N/mm"), source="dynamometer")
     x = np.column_stack([np.ones(14), np.log(chip)])
     b, errors, low, high, _, s, _, t = ordinary(x, np.log(force))
     kc11, exponent = own.pair
@@ -131,9 +130,7 @@ def test_kienzle_is_that_of_numpy():
 
 def test_a_pair_goes_into_the_tables_and_a_cut():
     chip, force = [0.05, 0.05, 0.1, 0.2, 0.3, 0.3], [106, 107.5, 179, 299, 405, 408]
-    with warnings.catch_warnings():
-        warnings.simplefilter("ignore")
-        own = gullet.fit_kienzle(chip_thickness=Quantity(chip, "mm"), force_per_width=Quantity(force, "N/mm"), source="dynamometer, lot 7")
+    own = gullet.fit_kienzle(chip_thickness=Quantity(chip, "mm"), force_per_width=Quantity(force, "N/mm"), source="dynamometer, lot 7")
     library = gullet.Library([own.overlay(material="AISI 1018")])
     material = gullet.Material("AISI 1018", library=library)
     assert material.kc11.si == pytest.approx(own.pair[0].si, rel=1e-12)
@@ -144,7 +141,7 @@ def test_a_pair_goes_into_the_tables_and_a_cut():
 def test_a_life_goes_into_the_tables():
     overlay = fit(source="lathe1").overlay(material="AISI 1018", tool_material="carbide", id="lathe1")
     table = gullet.Library([overlay]).table("tool_life")
-    assert table.num_rows == gullet.Library().table("tool_life").num_rows + 1
+    assert len(table) == len(gullet.Library().table("tool_life")) + 1
 
 
 def test_refusals_tell_every_problem():

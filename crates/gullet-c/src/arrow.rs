@@ -77,7 +77,10 @@ unsafe fn optional<'a>(
 /// (0.9..1..1.2 likeliest in the middle, sigma 0.1 log-normal), with "draws=1000", "seed=1",
 /// "quantiles=0.05,0.5,0.95" and "first_row=0" as in gullet_draws. Either may be NULL.
 /// What neither gives is as in `job`; without a job some inputs have the defaults of job files, see
-/// gullet_table_study_assumptions. `library` NULL stands for the tables of the job, or the built-in
+/// gullet_table_study_assumptions. Rows are milling cuts; with "operation=drilling" among the
+/// constants, or another operation of its own, the columns are the inputs of that operation
+/// (diameter_mm, depth_in, hole), and a column operation is refused: such a table is split. `library`
+/// NULL stands for the tables of the job, or the built-in
 /// ones. Every problem of the columns, constants and options is told at once. Free it with
 /// gullet_table_study_free.
 #[unsafe(no_mangle)]

@@ -516,7 +516,14 @@ pub unsafe extern "C" fn gullet_taylor_overlay(
         let mut law = given.core()?;
         law.criterion = WearCriterion::read(criterion);
         source.clone_into(&mut law.source);
-        let row = law.to_row(id, &material.name, &[material.id.clone()], &[tool]);
+        let mut row = law.to_row(id, &material.name, &[material.id.clone()], &[tool]);
+        if given.taylor_exponent_low > 0.0 && given.taylor_exponent_high < 0.999 {
+            row.exponent = [
+                given.taylor_exponent_low,
+                given.taylor_exponent,
+                given.taylor_exponent_high,
+            ];
+        }
         let table = Overlay::of_tool_lives("own_tool_life.csv", &[&row])?;
         tables.get().with_overlay(core::slice::from_ref(&table))?;
         // SAFETY: the caller's promise in the header.

@@ -53,9 +53,13 @@ Computes a cut for every row of IN and writes the rows with their results to OUT
 Columns of numbers have their unit behind the name: axial_depth_mm, cutter_diameter_in,
 spindle_speed_rpm. Columns of names: material, machine, practice, operation, pass, direction,
 cutter_material, cutter_form. cost_per_hour adds a cost. Other columns are passed through.
+Rows are milling cuts. With --set operation=drilling, or another operation of its own, the inputs of
+that operation are the columns: diameter_mm, depth_in, hole; a table that mixes such operations is
+split by them.
 A row that cannot be computed gets the code of its error in the column status; the rest is computed.
 
   gullet study crates/gullet-cli/studies/stop_blocks.csv stops.csv --job crates/gullet-cli/jobs/gib_strip.toml --summary
+  gullet study crates/gullet-cli/studies/holes.csv holes.csv --set operation=drilling --set machine=small-cnc-mill --set cutter_material=HSS
 ",
     ),
     (

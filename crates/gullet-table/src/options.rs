@@ -8,7 +8,8 @@ use gullet::study::Uncertainty;
 /// Which results are written.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub enum Columns {
-    /// What one sets on the machine and looks at first.
+    /// What one sets on the machine and looks at first: of an operation of its own, all results it
+    /// gives.
     #[default]
     Usual,
     /// All there are.
@@ -18,7 +19,7 @@ pub enum Columns {
 }
 
 impl Columns {
-    /// The results of [`Columns::Usual`].
+    /// The results of [`Columns::Usual`] of milling cuts.
     pub const USUAL: &'static [&'static str] = &[
         "spindle_speed",
         "cutting_speed",

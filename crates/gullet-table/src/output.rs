@@ -44,6 +44,7 @@ pub(crate) fn unit_of(field: &ResultField, system: UnitSystem) -> &'static Unit 
 pub(crate) fn wanted(
     columns: &Columns,
     all: &[ResultField],
+    usual: &[&'static str],
     system: UnitSystem,
     problems: &mut Vec<Problem>,
 ) -> Vec<usize> {
@@ -54,7 +55,7 @@ pub(crate) fn wanted(
     };
     let names: Vec<&str> = match columns {
         Columns::All => return (0..all.len()).collect(),
-        Columns::Usual => Columns::USUAL.to_vec(),
+        Columns::Usual => usual.to_vec(),
         Columns::Named(names) => names.iter().map(String::as_str).collect(),
     };
     let mut places = Vec::new();

@@ -67,7 +67,7 @@ pub(crate) struct Row {
     pub held_by: u8,
     /// In seconds.
     pub time: f64,
-    /// Power of the motor, in watts.
+    /// Power that energy is counted of, in watts.
     pub power: f64,
     pub cost: Option<f64>,
 }
@@ -149,8 +149,10 @@ impl Summary {
         self.nanoseconds
     }
 
-    /// Energy of the spindle motor over the computed rows, in whole microjoules: its power at full
-    /// width of cut times the time in the cut, without idling, feed drives and coolant.
+    /// Energy over the computed rows, in whole microjoules: the power of the spindle motor, of milling
+    /// cuts at full width, times the time in the cut, without idling, feed drives and coolant. Where
+    /// an operation gives no power of the motor, that at the tool: [`crate::StudyPlan::energy`] says
+    /// which.
     pub fn energy(&self) -> u128 {
         self.microjoules
     }

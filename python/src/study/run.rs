@@ -52,6 +52,10 @@ pub fn table(
     number: u64,
     totals: &mut Totals,
 ) -> core::result::Result<Vec<RecordBatch>, Fault> {
+    // Of a whole table what is wrong is told before any work.
+    for batch in batches {
+        plan.plan.check_operations(batch)?;
+    }
     let all: Vec<RecordBatch> = batches
         .iter()
         .flat_map(|batch| slices(batch, plan.rows))

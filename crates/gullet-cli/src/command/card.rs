@@ -40,7 +40,7 @@ pub fn run(words: &[String]) -> Result<Answer> {
     if let Some(units) = given.units() {
         *file.units_mut() = units;
     }
-    let route = matches!(file, JobFile::SquaredBlock(_));
+    let route = !matches!(file, JobFile::Job(_));
     if steps && format != "html" && !(route && format == "text") {
         return Err(Problem::new(
             Code::Inconsistent,

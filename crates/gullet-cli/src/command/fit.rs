@@ -164,6 +164,7 @@ fn options(given: &Given, file: &str) -> Result<FitOptions> {
 /// Where a shop's own table goes, and for what it is.
 struct Target {
     file: String,
+    library: Library,
     material: Material,
     tool: Option<ToolMaterial>,
     id: String,
@@ -212,6 +213,7 @@ fn target(given: &Given, law: &str) -> Result<Option<Target>> {
     };
     let target = material.map(|material| Target {
         file: file.to_owned(),
+        library: library.clone(),
         material,
         tool,
         id: given.value("--id").unwrap_or("own-1").to_owned(),
@@ -233,7 +235,7 @@ impl Target {
                 Overlay::of_tool_lives(&self.file, &[&row])
             }
         }?;
-        Library::builtin()
+        self.library
             .with_overlay(std::slice::from_ref(&table))
             .map(|_| table)
     }

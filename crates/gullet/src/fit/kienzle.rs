@@ -127,16 +127,6 @@ pub fn fit_kienzle(
     let of_slope = regression.error_of(0.0, &[1.0]);
     let of_main = regression.error_of(1.0, &[-mean]);
     let mut warnings = doubts(&regression);
-    if !(low..=high).contains(&MILLIMETRE) {
-        warnings.push(Warning::new(
-            WarningCode::OutsideValidity,
-            format!(
-                "k_c1.1 lies outside of the readings, {} to {}: use it with its m_c only, for such chips",
-                chip.text(low, options.units),
-                chip.text(high, options.units),
-            ),
-        ));
-    }
     let chip_exponent = Estimate {
         value: exponent,
         low: exponent - t * of_slope,

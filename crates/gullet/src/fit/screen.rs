@@ -2,6 +2,7 @@
 
 use super::FitOptions;
 use super::regression::{Regression, Variable};
+use super::student::two_sided;
 use crate::elementary::ln;
 use crate::error::{Code, Error, Problem, Result, Warning, WarningCode};
 use crate::quantity::{Kind, UnitSystem, format};
@@ -241,9 +242,11 @@ pub(super) fn doubts(regression: &Regression) -> Vec<Warning> {
             ));
         }
     }
-    // Beyond three standard deviations once in some 400 readings.
+    // So far off lies one of all readings by chance in one fit of twenty.
+    let chance = 0.05 / regression.readings() as f64;
+    let far = two_sided(1.0 - chance, regression.degrees_of_freedom);
     for (row, residual) in regression.residuals.iter().enumerate() {
-        if regression.deviation > 0.0 && residual.abs() > 3.0 * regression.deviation {
+        if regression.deviation > 0.0 && residual.abs() > far * regression.deviation {
             warnings.push(Warning::new(
                 WarningCode::OutsideValidity,
                 format!(

@@ -229,19 +229,6 @@ formulas! {
         }
     }
 
-    parts_per_edge {
-        symbol "m", "m";
-        meaning "Whole parts that a cutting edge makes in its life.";
-        tool_life T: Time, above 0.0, "tool life";
-        cutting_time t_c: Time, above 0.0, to tool_life, "time in the cut a part";
-        -> Count;
-        equation "m = floor(T/t_c)", r"m = \left\lfloor\frac{T}{t_c}\right\rfloor";
-        valid "T/t_c within 1e-9, relative, below a whole number counts as that number; of milling cutters the life counts the time in the cut";
-        source "definition";
-        example "tool_life=49.9 min; cutting_time=5 min" => "9", 1e-12, "identity: 9.98 parts";
-        = floor(number((T / t_c).value * (1.0 + crate::formula::cost::WHOLE)))
-    }
-
     tool_life_for_criterion {
         symbol "T_2", "T_2";
         meaning "Tool life to another width of flank wear.";

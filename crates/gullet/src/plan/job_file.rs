@@ -3,6 +3,7 @@
 use super::Card;
 use super::document::Node;
 use super::job::{self, Job};
+use super::part_route::{self, PartCard, PartRoute};
 use super::route::{self, RouteCard, SquaredBlock};
 use crate::error::Result;
 use crate::quantity::UnitSystem;
@@ -15,6 +16,8 @@ pub enum JobFile {
     Job(Box<Job>),
     /// The route of a block that is squared: the file says `route = "squared-block"`.
     SquaredBlock(Box<SquaredBlock>),
+    /// A part made by several operations: the file says `route = "part"`.
+    Part(Box<PartRoute>),
 }
 
 impl JobFile {
@@ -47,11 +50,16 @@ impl JobFile {
         } else {
             Node::from_toml(text)
         };
-        root.is_ok_and(|root| root.has("route"))
+        root.is_ok_and(|root| {
+            root.get("route").and_then(Node::as_text) != Some("part") && root.has("route")
+        })
     }
 
     fn read(root: &Node, library: &Library) -> Result<JobFile> {
-        Ok(if root.has("route") {
+        let route = root.get("route").and_then(Node::as_text);
+        Ok(if route == Some("part") {
+            JobFile::Part(Box::new(part_route::part(root.clone(), library)?))
+        } else if root.has("route") {
             JobFile::SquaredBlock(Box::new(route::block(root, library)?))
         } else {
             JobFile::Job(Box::new(job::job(root, library)?))
@@ -63,6 +71,7 @@ impl JobFile {
         match self {
             JobFile::Job(job) => &mut job.units,
             JobFile::SquaredBlock(block) => &mut block.units,
+            JobFile::Part(part) => &mut part.units,
         }
     }
 
@@ -76,6 +85,7 @@ impl JobFile {
             JobFile::SquaredBlock(block) => {
                 JobFileCard::Route(Box::new(RouteCard::new(*block, library)?))
             }
+            JobFile::Part(part) => JobFileCard::Part(Box::new(PartCard::new(*part, library)?)),
         })
     }
 }
@@ -87,6 +97,8 @@ pub enum JobFileCard {
     Job(Box<Card>),
     /// The cards of a route.
     Route(Box<RouteCard>),
+    /// The cards of a part made by several operations.
+    Part(Box<PartCard>),
 }
 
 impl JobFileCard {
@@ -95,6 +107,7 @@ impl JobFileCard {
         match self {
             JobFileCard::Job(card) => card.text(),
             JobFileCard::Route(card) => card.text(),
+            JobFileCard::Part(card) => card.text(),
         }
     }
 
@@ -103,6 +116,7 @@ impl JobFileCard {
         match self {
             JobFileCard::Job(card) => card.text(),
             JobFileCard::Route(card) => card.text_with_steps(),
+            JobFileCard::Part(card) => card.text_with_steps(),
         }
     }
 
@@ -111,6 +125,7 @@ impl JobFileCard {
         match self {
             JobFileCard::Job(card) => card.html(),
             JobFileCard::Route(card) => card.html(),
+            JobFileCard::Part(card) => card.html(),
         }
     }
 
@@ -119,6 +134,7 @@ impl JobFileCard {
         match self {
             JobFileCard::Job(card) => card.html_with_steps(),
             JobFileCard::Route(card) => card.html_with_steps(),
+            JobFileCard::Part(card) => card.html_with_steps(),
         }
     }
 
@@ -127,6 +143,7 @@ impl JobFileCard {
         match self {
             JobFileCard::Job(card) => card.json(),
             JobFileCard::Route(card) => card.json(),
+            JobFileCard::Part(card) => card.json(),
         }
     }
 }

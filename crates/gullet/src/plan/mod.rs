@@ -4,6 +4,7 @@ mod card;
 mod document;
 mod job;
 mod job_file;
+mod part_route;
 mod pass_plan;
 pub mod passes;
 mod process_card;
@@ -13,6 +14,7 @@ mod strips;
 pub use card::{Card, Instructions, cut_json};
 pub use job::{Job, JobKey, Part, Stock, Strategy, job_keys, job_reference, job_schema};
 pub use job_file::{JobFile, JobFileCard};
+pub use part_route::{EntryPrice, LotOfPart, PartCard, PartOperation, PartRoute, PartStep};
 pub use pass_plan::{PassPlan, PassTime, PlannedPass};
 pub use process_card::ProcessCard;
 pub use route::{

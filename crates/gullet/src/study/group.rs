@@ -92,6 +92,14 @@ fn pick<T: Copy>(list: &[T], code: u32, own: T) -> Result<T, Code> {
     list.get(code as usize).copied().ok_or(Code::UnknownName)
 }
 
+/// An entry of a base's own list, which may go on with others.
+pub(super) fn listed<'s, T>(own: &'s [T], others: Option<&'s [T]>, place: usize) -> Option<&'s T> {
+    match place.checked_sub(own.len()) {
+        None => own.get(place),
+        Some(behind) => others?.get(behind),
+    }
+}
+
 /// The entry that a code chooses, the first one where it chooses none.
 pub(super) fn pick_entry<'s, T: Clone + 's>(
     listed: impl FnOnce(usize) -> Option<&'s T>,

@@ -2,7 +2,7 @@
 
 use super::base::Base;
 use super::dispatch::Execution;
-use super::group::Groups;
+use super::group::{Groups, listed};
 use super::results::{ResultField, Results};
 use super::rows::{Codes, Rows};
 use super::uncertainty::{Quantiles, Uncertainty};
@@ -121,30 +121,20 @@ impl<'a> MillingStudy<'a> {
 
     /// The material at a place that rows choose by.
     pub fn material(&self, place: usize) -> Option<&Material> {
-        self.listed(&self.base.materials, || self.library.materials(), place)
+        let others = self.goes_on.then(|| self.library.materials());
+        listed(&self.base.materials, others, place)
     }
 
     /// The machine at a place that rows choose by.
     pub fn machine(&self, place: usize) -> Option<&Machine> {
-        self.listed(&self.base.machines, || Machine::all_builtin(), place)
+        let others = self.goes_on.then(Machine::all_builtin);
+        listed(&self.base.machines, others, place)
     }
 
     /// The practice at a place that rows choose by.
     pub fn practice(&self, place: usize) -> Option<&Practice> {
-        self.listed(&self.base.practices, || Practice::all_builtin(), place)
-    }
-
-    fn listed<'s, T>(
-        &'s self,
-        own: &'s [T],
-        others: impl FnOnce() -> &'s [T],
-        place: usize,
-    ) -> Option<&'s T> {
-        match place.checked_sub(own.len()) {
-            None => own.get(place),
-            Some(behind) if self.goes_on => others().get(behind),
-            Some(_) => None,
-        }
+        let others = self.goes_on.then(Practice::all_builtin);
+        listed(&self.base.practices, others, place)
     }
 
     /// What the rows have in common.

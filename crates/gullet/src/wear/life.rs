@@ -2,9 +2,9 @@
 
 use super::criterion::WearCriterion;
 use crate::error::{Code, Error, Problem, Result, Warning, WarningCode};
+use crate::formula::cost::whole_parts_per_edge;
 use crate::formula::wear::{
-    extended_speed_for_life, extended_tool_life, parts_per_edge, taylor_speed_for_criterion,
-    taylor_speed_from_one,
+    extended_speed_for_life, extended_tool_life, taylor_speed_for_criterion, taylor_speed_from_one,
 };
 use crate::quantity::{Kind, Length, Ratio, Time, UnitSystem, Velocity, format, si};
 use crate::table::{LifeRow, Provenance, ToolMaterial};
@@ -86,7 +86,7 @@ impl EdgeLife {
     /// # Errors
     /// [`Code::OutOfRange`] for a time in the cut a part that is not above zero, or above the life.
     pub fn parts(&self, cutting_time: Time) -> Result<u64> {
-        Ok(parts_per_edge(self.time, cutting_time)?.value as u64)
+        Ok(whole_parts_per_edge(cutting_time, self.time, si(1.0))?.value as u64)
     }
 }
 

@@ -51,7 +51,7 @@ pub struct Bench<'a> {
 /// assert!(cut.ledger.iter().all(|limit| !limit.exceeded()));
 /// # Ok::<(), gullet::Error>(())
 /// ```
-#[derive(Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Request {
     process: &'static Process,
     values: Vec<f64>,

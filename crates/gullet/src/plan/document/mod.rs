@@ -5,6 +5,7 @@ mod define;
 mod field;
 mod key;
 mod node;
+mod pick;
 mod quantity_text;
 mod reader;
 mod reference;

@@ -3,7 +3,7 @@
 use super::card::RouteCard;
 use super::face::Axis;
 use super::order::Ends;
-use super::totals::{TimeParts, clock, money};
+use super::totals::{RouteEntry, RouteTotals, TimeParts, clock, money};
 use super::words::{movable, rests, wanted};
 use crate::model::Blank;
 use crate::plan::card::Print;
@@ -205,9 +205,21 @@ pub(super) fn tables(card: &RouteCard) -> Vec<Table> {
     ]
 }
 
-/// Time of each entry in its parts, hours:minutes:seconds, and the sums.
 fn times(card: &RouteCard) -> Table {
-    let with_cost = card.totals.entries.iter().any(Option::is_some);
+    let (heads, rows) = time_table(&card.entries, &card.totals);
+    Table {
+        title: "Time (h:mm:ss)",
+        heads,
+        rows,
+    }
+}
+
+/// Time of each entry in its parts, hours:minutes:seconds, and the sums: heads and rows.
+pub(in crate::plan) fn time_table(
+    entries: &[RouteEntry],
+    totals: &RouteTotals,
+) -> (Vec<String>, Vec<Vec<String>>) {
+    let with_cost = totals.entries.iter().any(Option::is_some);
     let mut heads = vec!["Work".to_owned()];
     heads.extend(TimeParts::NAMES.iter().map(|(_, head)| (*head).to_owned()));
     heads.push("Total".to_owned());
@@ -223,10 +235,9 @@ fn times(card: &RouteCard) -> Table {
         }
         row
     };
-    let mut rows: Vec<Vec<String>> = card
-        .entries
+    let mut rows: Vec<Vec<String>> = entries
         .iter()
-        .zip(&card.totals.entries)
+        .zip(&totals.entries)
         .map(|(entry, cost)| {
             row(
                 &entry.name,
@@ -237,21 +248,17 @@ fn times(card: &RouteCard) -> Table {
         .collect();
     rows.push(row(
         "together",
-        &card.totals.time,
-        card.totals.cost.as_ref().map(|cost| cost.hundredths()),
+        &totals.time,
+        totals.cost.as_ref().map(|cost| cost.hundredths()),
     ));
-    if let Some(cost) = card.totals.cost.as_ref().filter(|_| with_cost) {
+    if let Some(cost) = totals.cost.as_ref().filter(|_| with_cost) {
         let mut last = vec!["cost".to_owned()];
         last.extend(cost.parts.iter().map(|part| money(*part)));
         last.push(String::new());
         last.push(money(cost.hundredths()));
         rows.push(last);
     }
-    Table {
-        title: "Time (h:mm:ss)",
-        heads,
-        rows,
-    }
+    (heads, rows)
 }
 
 /// Before the first clamping.

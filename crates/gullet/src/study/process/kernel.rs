@@ -53,9 +53,9 @@ impl ProcessStudy<'_> {
     fn make(&self, key: &Key) -> Result<Group, Code> {
         let base = self.base();
         let code = |choice: Choice| key.get(choice as usize).copied().unwrap_or(u32::MAX);
-        let (_, material) = pick_entry(|place| base.materials.get(place), code(Choice::Material))?;
-        let (_, machine) = pick_entry(|place| base.machines.get(place), code(Choice::Machine))?;
-        let (_, practice) = pick_entry(|place| base.practices.get(place), code(Choice::Practice))?;
+        let (_, material) = pick_entry(|place| self.material(place), code(Choice::Material))?;
+        let (_, machine) = pick_entry(|place| self.machine(place), code(Choice::Machine))?;
+        let (_, practice) = pick_entry(|place| self.practice(place), code(Choice::Practice))?;
         let tool = match code(Choice::CutterMaterial) {
             u32::MAX => base.tool,
             place => *ToolMaterial::ALL
