@@ -276,6 +276,7 @@ fn fields(shop: &mut Shop) -> Vec<&mut f64> {
     match &mut machine.feed {
         Feed::Continuous { lowest, highest } => all.extend([&mut lowest.value, &mut highest.value]),
         Feed::Stepped(steps) => all.extend(steps.iter_mut().map(|x| &mut x.value)),
+        Feed::Geared(steps) => all.extend(steps.iter_mut().map(|x| &mut x.value)),
         Feed::Hand => {}
     }
     match &mut hold.clamping {

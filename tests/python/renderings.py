@@ -492,6 +492,10 @@ CASES |= renderings_mills.CASES
 from renderings_turning import CASES as TURNING  # noqa: E402
 
 CASES |= TURNING
+from renderings_lathe import CASES as LATHE  # noqa: E402
+
+CASES |= LATHE
+
 
 import renderings_cost  # noqa: E402  (rests on what stands above)
 

@@ -32,6 +32,9 @@ pub enum Feed {
     },
     /// The steps of a feed box, in rising order.
     Stepped(Vec<Velocity>),
+    /// The steps of a feed box that is geared to the spindle, as on a lathe: feeds per revolution, in
+    /// rising order.
+    Geared(Vec<Length>),
     /// Cranked by hand; the pace is the practice's.
     Hand,
 }
@@ -43,7 +46,7 @@ pub struct Readout {
     pub resolution: Length,
 }
 
-/// A milling machine.
+/// A machine tool.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Machine {
     /// What the shop calls it.
@@ -137,10 +140,33 @@ impl Machine {
         }
     }
 
-    /// The highest feed the machine has at or below `wanted`; none below its lowest.
+    /// The highest feed the machine has at or below `wanted`; none below its lowest, and none where
+    /// the feed is geared to the spindle, whose speed [`Machine::feed_at_speed`] takes.
     pub fn feed_at_or_below(&self, wanted: Velocity) -> Option<Velocity> {
+        self.feed_at_speed(wanted, si(f64::NAN))
+    }
+
+    /// The highest feed the machine has at or below `wanted` while the spindle turns at a speed; none
+    /// below its lowest.
+    ///
+    /// ```
+    /// use gullet::model::Machine;
+    /// use gullet::quantity::si;
+    /// // 0.19 mm a revolution at 10 r/s: the feed box has 0.16 mm.
+    /// let lathe = Machine::builtin("engine-lathe")?;
+    /// let feed = lathe.feed_at_speed(si(1.9e-3), si(10.0));
+    /// assert_eq!(feed, Some(si(1.6e-3)));
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
+    pub fn feed_at_speed(&self, wanted: Velocity, speed: RotationalSpeed) -> Option<Velocity> {
         let reach = wanted.value * (1.0 + 1e-9);
         match &self.feed {
+            Feed::Geared(steps) => steps
+                .iter()
+                .map(|step| step.value * speed.value)
+                .rev()
+                .find(|feed| *feed <= reach)
+                .map(si),
             Feed::Continuous { lowest, highest } => (lowest.value <= reach)
                 .then(|| si(wanted.value.min(highest.value).max(lowest.value))),
             Feed::Stepped(steps) => steps.iter().rev().find(|step| step.value <= reach).copied(),
@@ -230,6 +256,12 @@ impl Machine {
             Feed::Stepped(steps) => {
                 check.rising("feeds", velocity, steps.iter().map(|s| s.value), 10.0)
             }
+            Feed::Geared(steps) => check.rising(
+                "feeds_per_rev",
+                Kind::Length,
+                steps.iter().map(|s| s.value),
+                1.0,
+            ),
             Feed::Hand => {
                 if self.travel_per_turn.is_none() {
                     check.problems.push(Problem::new(

@@ -36,6 +36,7 @@ impl Grounds {
             no_feed: Some(no_data("material").into()),
             kienzle: Err(no_data("material").into()),
             unit_power: None,
+            area_rate: None,
         }
     }
 
@@ -246,6 +247,8 @@ impl Machine {
                 steps.first().copied().unwrap_or(si(0.0)),
                 steps.last().copied().unwrap_or(endless),
             ),
+            // Its ends go with the spindle speed.
+            Feed::Geared(_) => (si(0.0), endless),
         };
         inputs.travel_per_turn = self.travel_per_turn.unwrap_or(si(f64::NAN));
     }

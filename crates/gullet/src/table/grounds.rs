@@ -5,7 +5,7 @@ use super::force::{Kienzle, UnitPower};
 use super::library::Library;
 use super::types::{Material, Process, Ranged, ToolMaterial};
 use crate::error::{Error, Result};
-use crate::quantity::Velocity;
+use crate::quantity::{AreaRate, Velocity};
 use std::collections::HashMap;
 use std::sync::{Arc, Mutex, PoisonError};
 
@@ -16,6 +16,8 @@ pub(crate) struct Grounds {
     pub no_feed: Option<Error>,
     pub kienzle: Result<Kienzle>,
     pub unit_power: Option<UnitPower>,
+    /// Low and high end of the areas that a saw cuts per time.
+    pub area_rate: Option<(AreaRate, AreaRate)>,
 }
 
 /// Place of a material in its library, tool material and process.
@@ -73,6 +75,10 @@ impl Library {
             kienzle: self.kienzle(material),
             // The second method is an opinion beside the first: a cut does without it.
             unit_power: self.unit_power(material).ok(),
+            area_rate: (process == Process::Sawing)
+                .then(|| self.saw_rate(material).ok())
+                .flatten()
+                .map(|rate| (rate.range.low, rate.range.high)),
         }
     }
 }

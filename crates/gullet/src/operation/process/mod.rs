@@ -11,21 +11,31 @@ pub(crate) mod define;
 mod describe;
 pub(crate) mod ground;
 pub(crate) mod limits;
+pub(crate) mod pick;
 pub(crate) mod prepared;
 pub(crate) mod report;
 pub(crate) mod request;
 pub(crate) mod settle;
 
+mod band_sawing;
+mod boring;
 mod drilling;
+mod facing;
+mod lathe;
+mod parting;
+mod threading;
+mod turning;
 
 pub use cut::{NamedBand, ProcessCut};
 pub use describe::{Process, ProcessExample, ProcessInput};
 pub use request::{Bench, Request};
+pub use threading::threading_plan;
 
 use crate::error::Result;
 use crate::operation::cut::Log;
 use crate::operation::lanes::LANES;
-use crate::quantity::{Length, RotationalSpeed};
+use crate::quantity::math::number;
+use crate::quantity::{Length, Ratio, RotationalSpeed};
 use ground::Ground;
 use limits::{Doubt, Eye};
 
@@ -33,7 +43,15 @@ use limits::{Doubt, Eye};
 pub(crate) type Lanes = [f64; LANES];
 
 /// Every operation, in the order in which lists show them.
-pub static ALL: &[&Process] = &[&drilling::PROCESS];
+pub static ALL: &[&Process] = &[
+    &drilling::PROCESS,
+    &turning::PROCESS,
+    &facing::PROCESS,
+    &boring::PROCESS,
+    &parting::PROCESS,
+    &threading::PROCESS,
+    &band_sawing::PROCESS,
+];
 
 /// The operation of this name.
 ///
@@ -116,6 +134,11 @@ crate::operation::lanes::lanes! {
 pub(crate) trait Operate: Shape {
     /// Diameter and depth at which the tables of feeds are read.
     fn size(own: &Self::Own) -> (Length, Length);
+    /// What the operation makes of the whole range of the tables' cutting speeds.
+    #[inline(always)]
+    fn table_factor(_own: &Self::Own) -> Ratio {
+        number(1.0)
+    }
     fn start(log: &mut impl Log, own: &Self::Own, ground: &Ground) -> Start;
     fn evaluate(
         log: &mut impl Log,

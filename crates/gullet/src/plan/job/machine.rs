@@ -35,6 +35,8 @@ pub(in crate::plan) fn machine(reader: &mut Reader<'_>, units: UnitSystem) -> Ma
     }
     if let Some(steps) = keys.feeds {
         machine.feed = Feed::Stepped(steps);
+    } else if let Some(steps) = keys.feeds_per_rev {
+        machine.feed = Feed::Geared(steps);
     } else if keys.feed.is_some() {
         machine.feed = Feed::Hand;
     } else if reader.gives("machine.lowest_feed") || reader.gives("machine.highest_feed") {

@@ -198,16 +198,22 @@ fn machine_keys(machine: &Machine) -> Value {
             (None, Some(n(lowest.value)), Some(n(highest.value)))
         }
     };
-    let (feed, feeds, lowest_feed, highest_feed) = match &machine.feed {
-        Feed::Hand => (Some("hand"), None, None, None),
+    let (mut feed, mut feeds, mut feeds_per_rev) = (None, None, None);
+    let (mut lowest_feed, mut highest_feed) = (None, None);
+    match &machine.feed {
+        Feed::Hand => feed = Some("hand"),
         Feed::Stepped(steps) => {
-            let steps = steps.iter().map(|step| v(step.value)).collect::<Vec<_>>();
-            (None, Some(steps), None, None)
+            feeds = Some(steps.iter().map(|step| v(step.value)).collect::<Vec<_>>());
+        }
+        Feed::Geared(steps) => {
+            let steps = steps.iter().map(|step| length(step.value));
+            feeds_per_rev = Some(steps.collect::<Vec<_>>());
         }
         Feed::Continuous { lowest, highest } => {
-            (None, None, Some(v(lowest.value)), Some(v(highest.value)))
+            lowest_feed = Some(v(lowest.value));
+            highest_feed = Some(v(highest.value));
         }
-    };
+    }
     json!({
         "name": machine.name,
         "speeds": speeds,
@@ -219,6 +225,7 @@ fn machine_keys(machine: &Machine) -> Value {
         "maximum_torque": maybe(Kind::Torque, machine.maximum_torque.map(|torque| torque.value)),
         "feed": feed,
         "feeds": feeds,
+        "feeds_per_rev": feeds_per_rev,
         "lowest_feed": lowest_feed,
         "highest_feed": highest_feed,
         "travel_per_turn": maybe(Kind::Length, machine.travel_per_turn.map(|x| x.value)),
@@ -372,6 +379,10 @@ mod tests {
             of(
                 "machine",
                 r#"{"base": "manual-knee-mill", "feeds": ["1 in/min", "2.3 in/min"], "maximum_torque": "40 N.m"}"#,
+            ),
+            of(
+                "machine",
+                r#"{"base": "engine-lathe", "feeds_per_rev": ["0.003 in", "0.1 mm"]}"#,
             ),
             of(
                 "practice",

@@ -116,7 +116,7 @@ keys! {
             unless: Some("base"),
         },
         Rule::OneOf {
-            groups: &[way(&["feed"]), way(&["feeds"]), way(&["lowest_feed", "highest_feed"])],
+            groups: &[way(&["feed"]), way(&["feeds"]), way(&["feeds_per_rev"]), way(&["lowest_feed", "highest_feed"])],
             unless: Some("base"),
         },
     ];
@@ -131,6 +131,7 @@ keys! {
     maximum_torque: Torque, Optional("the base's, or not known"), "40 N.m", "Torque at which the drive slips or trips.";
     feed: Choice<ByHand>, Optional("the base's"), "hand", "The table is cranked by hand.";
     feeds: List<Velocity>, Optional("the base's"), "1 in/min, 2 in/min, 4 in/min", "Table feeds of a feed box, rising.";
+    feeds_per_rev: List<Length>, Optional("the base's"), "0.1 mm, 0.2 mm, 0.4 mm", "Feeds per revolution of a lathe's feed box, rising.";
     lowest_feed: Velocity, Optional("the base's"), "1 mm/min", "Lowest table feed of a continuous drive.";
     highest_feed: Velocity, Optional("the base's"), "5 m/min", "Highest table feed of a continuous drive.";
     travel_per_turn: Length, Optional("the base's; needed for a table cranked by hand"), "0.200 in", "Travel of the table for one turn of its handwheel.";
