@@ -16,7 +16,17 @@ pub(crate) mod report;
 pub(crate) mod request;
 pub(crate) mod settle;
 
+mod mills;
+mod rows;
+
+mod ball_nose_finishing;
+mod bore_milling;
+mod chamfering;
+mod corner_radius_finishing;
 mod drilling;
+mod helical_entry;
+mod plunging;
+mod thread_milling;
 
 pub use cut::{NamedBand, ProcessCut};
 pub use describe::{Process, ProcessExample, ProcessInput};
@@ -33,7 +43,16 @@ use limits::{Doubt, Eye};
 pub(crate) type Lanes = [f64; LANES];
 
 /// Every operation, in the order in which lists show them.
-pub static ALL: &[&Process] = &[&drilling::PROCESS];
+pub static ALL: &[&Process] = &[
+    &drilling::PROCESS,
+    &bore_milling::PROCESS,
+    &helical_entry::PROCESS,
+    &thread_milling::PROCESS,
+    &chamfering::PROCESS,
+    &plunging::PROCESS,
+    &ball_nose_finishing::PROCESS,
+    &corner_radius_finishing::PROCESS,
+];
 
 /// The operation of this name.
 ///
