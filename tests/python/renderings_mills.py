@@ -28,6 +28,15 @@ def round_step(v, side):
     return 2 * rho * np.sin(np.arccos((centre**2 + meeting**2 - ball**2) / (2 * centre * meeting)))
 
 
+def edge_mean(v):
+    """Mean of the sine of the edge's angle, by Gauss's rule below and above the equator."""
+    nodes, weights = np.polynomial.legendre.leggauss(24)
+    reach = 2 * np.arcsin(np.sqrt(v.axial_depth / v.edge_diameter))
+    round_part = np.minimum(reach, PI / 2 - v.tilt_angle)
+    angles = v.tilt_angle[:, None] + round_part[:, None] * (nodes + 1) / 2
+    return (round_part * (np.sin(angles) @ weights) / 2 + reach - round_part) / reach
+
+
 def turn(v):
     return np.hypot(PI * v.path_diameter, v.axial_per_turn)
 
@@ -136,4 +145,15 @@ CASES = {
         # A trapezium 3/4 P and 1/8 P wide, 5/8 of the sharp height deep; one a pitch.
         lambda v: (0.75 + 0.125) / 2 * v.pitch * (5 / 8 * np.sqrt(3) / 2 * v.pitch)
         * (v.thread_length / v.pitch) * PI * v.pitch_diameter / v.turn_time),
+    "external_thread_milling_removal_rate": (
+        {"thread_length": (5e-3, 0.03), "pitch_diameter": (4e-3, 0.03), "turn_time": (1, 30)},
+        # A trapezium 7/8 P and P/6 wide, 17/24 of the sharp height deep; one a pitch.
+        lambda v: (7 / 8 + 1 / 6) / 2 * v.pitch * (17 / 24 * np.sqrt(3) / 2 * v.pitch)
+        * (v.thread_length / v.pitch) * PI * v.pitch_diameter / v.turn_time),
+    "axial_depth_for_removal_rate": (
+        {"removal_rate": (1e-8, 1e-6)}, lambda v: v.removal_rate / v.table_feed / v.radial_depth),
+    "equal_pass": ({"total": (1e-3, 0.1), "passes": whole(1, 40)}, lambda v: v.total / v.passes),
+    "tilted_edge_mean_thickness_ratio": (
+        {"edge_diameter": (2e-3, 0.02), "axial_depth": share("edge_diameter", 0.01, 0.5), "tilt_angle": (0, 1.5)},
+        edge_mean),
 }
