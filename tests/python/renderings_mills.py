@@ -4,7 +4,7 @@ ridges by the meeting of two circles, helices by their sides, nothing taken from
 from __future__ import annotations
 
 import numpy as np
-from renderings import PI, share, whole
+from renderings import PI, integral, share, whole
 
 
 def ridge(ball, distance):
@@ -29,12 +29,10 @@ def round_step(v, side):
 
 
 def edge_mean(v):
-    """Mean of the sine of the edge's angle, by Gauss's rule below and above the equator."""
-    nodes, weights = np.polynomial.legendre.leggauss(24)
+    """Mean of the sine of the edge's angle, by quadrature below the equator and 1 above it."""
     reach = 2 * np.arcsin(np.sqrt(v.axial_depth / v.edge_diameter))
-    round_part = np.minimum(reach, PI / 2 - v.tilt_angle)
-    angles = v.tilt_angle[:, None] + round_part[:, None] * (nodes + 1) / 2
-    return (round_part * (np.sin(angles) @ weights) / 2 + reach - round_part) / reach
+    top = np.minimum(v.tilt_angle + reach, PI / 2)
+    return (integral(np.sin, v.tilt_angle, top) + v.tilt_angle + reach - top) / reach
 
 
 def turn(v):
@@ -151,7 +149,8 @@ CASES = {
         lambda v: (7 / 8 + 1 / 6) / 2 * v.pitch * (17 / 24 * np.sqrt(3) / 2 * v.pitch)
         * (v.thread_length / v.pitch) * PI * v.pitch_diameter / v.turn_time),
     "axial_depth_for_removal_rate": (
-        {"removal_rate": (1e-8, 1e-6)}, lambda v: v.removal_rate / v.table_feed / v.radial_depth),
+        {"removal_rate": (1e-8, 1e-6), "radial_depth": (1e-4, 0.05)},
+        lambda v: v.removal_rate / v.table_feed / v.radial_depth),
     "equal_pass": ({"total": (1e-3, 0.1), "passes": whole(1, 40)}, lambda v: v.total / v.passes),
     "tilted_edge_mean_thickness_ratio": (
         {"edge_diameter": (2e-3, 0.02), "axial_depth": share("edge_diameter", 0.01, 0.5), "tilt_angle": (0, 1.5)},
