@@ -5,43 +5,12 @@
 #![allow(missing_docs, clippy::unwrap_used, clippy::expect_used)]
 
 use gullet::formula::Column;
-use gullet::plan::Job;
-use gullet::study::{Base, Execution, Input, InstructionSet, MillingStudy, ResultField, Rows};
+use gullet::study::{Base, Execution, Input, InstructionSet, MillingStudy, Rows};
 use gullet::table::Library;
 use std::hint::black_box;
 use std::time::Instant;
 
-const JOB: &str = include_str!("../crates/gullet-cli/jobs/bearing_bracket.toml");
-
-/// Results that a table of a study holds.
-const WANTED: &[&str] = &[
-    "spindle_speed",
-    "cutting_speed",
-    "feed_per_tooth",
-    "table_feed",
-    "handwheel_rate",
-    "max_chip_thickness",
-    "mean_chip_thickness",
-    "removal_rate",
-    "specific_cutting_force",
-    "cutting_power",
-    "motor_power",
-    "torque",
-    "mean_tangential_force",
-    "limit_power",
-    "limit_torque",
-    "peak_force",
-    "deflection",
-    "clamping_needed",
-    "available_power",
-    "available_torque",
-    "mean_roughness",
-    "travel",
-    "time",
-    "time_low",
-    "time_high",
-    "binding_share",
-];
+mod full_study;
 
 fn main() {
     let count: usize = std::env::args()
@@ -49,7 +18,7 @@ fn main() {
         .find_map(|word| word.parse().ok())
         .unwrap_or(1_000_000);
     let library = Library::builtin();
-    let job = Job::from_toml(JOB, library).expect("a good job");
+    let job = full_study::job(library).expect("a good job");
     let study = MillingStudy::new(library, Base::of_job(&job));
     let mut state = 7u64;
     let mut draw = |low: f64, high: f64| {
@@ -72,16 +41,7 @@ fn main() {
         ],
         ..Rows::default()
     };
-    let fields = ResultField::all();
-    let wanted: Vec<usize> = WANTED
-        .iter()
-        .map(|name| {
-            fields
-                .iter()
-                .position(|field| field.name == *name)
-                .expect("a result")
-        })
-        .collect();
+    let wanted = full_study::wanted().expect("known results");
     println!("{count} rows, {} result columns", wanted.len());
     let mut results = study
         .run(&rows, &wanted, Execution::default())

@@ -11,10 +11,16 @@ use std::process::{Command, Output, Stdio};
 mod card;
 #[path = "cli/check.rs"]
 mod check;
+#[path = "cli/cost.rs"]
+mod cost;
+#[path = "cli/fit.rs"]
+mod fit;
 #[path = "cli/spreads.rs"]
 mod spreads;
 #[path = "cli/study.rs"]
 mod study;
+#[path = "cli/study_operations.rs"]
+mod study_operations;
 
 const ROOT: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../..");
 
@@ -289,6 +295,8 @@ fn lists_hold_what_the_card_can_be_made_with() {
 fn schema_help_and_version_answer() {
     let schema: Value = serde_json::from_str(&out(&["schema"])).unwrap();
     assert!(schema["properties"]["cutter"].is_object());
+    let route: Value = serde_json::from_str(&out(&["schema", "route"])).unwrap();
+    assert!(route["properties"]["end_cutter"].is_object());
     let overview = out(&["help"]);
     assert_eq!(overview, out(&["--help"]));
     for command in [

@@ -102,6 +102,7 @@ fn shop_sized(kind: Kind, share: f64) -> f64 {
         Kind::Pressure => between(1e7, 1e12),
         Kind::Power => between(1.0, 1e5),
         Kind::Torque => between(0.1, 1e3),
+        Kind::Energy => between(1.0, 1e9),
         Kind::VolumeRate => between(1e-9, 1e-4),
         Kind::AreaRate => between(1e-6, 1e-3),
         Kind::Money => between(0.01, 100.0),

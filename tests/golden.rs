@@ -1,10 +1,13 @@
 //! The cards of the example jobs, letter for letter: a change of a number or a word must be meant.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use gullet::plan::{Card, Job};
+use gullet::plan::JobFile;
 use gullet::table::Library;
 use std::fs;
 use std::path::{Path, PathBuf};
+
+/// Folders of the jobs and of the routes.
+const FOLDERS: [&str; 2] = ["crates/gullet-cli/jobs", "crates/gullet-cli/jobs/routes"];
 
 /// Set to write the cards anew.
 const WRITE: &str = "GULLET_WRITE_GOLDEN";
@@ -26,11 +29,13 @@ fn stems(folder: &str, ending: &str) -> Vec<String> {
 }
 
 fn card(stem: &str) -> String {
-    let path = format!("crates/gullet-cli/jobs/{stem}.toml");
-    let text = fs::read_to_string(root().join(path)).unwrap();
+    let text = FOLDERS
+        .iter()
+        .find_map(|folder| fs::read_to_string(root().join(format!("{folder}/{stem}.toml"))).ok())
+        .unwrap();
     let library = Library::builtin();
-    let job = Job::from_toml(&text, library).unwrap();
-    Card::new(job, library).unwrap().text()
+    let file = JobFile::from_toml(&text, library).unwrap();
+    file.card(library).unwrap().text()
 }
 
 /// The first line in which two texts differ, with its number.
@@ -54,7 +59,8 @@ fn first_difference(golden: &str, now: &str) -> Option<String> {
 #[test]
 fn every_job_has_its_golden_card() {
     let folder = root().join("tests/golden");
-    let jobs = stems("crates/gullet-cli/jobs", "toml");
+    let mut jobs = FOLDERS.map(|folder| stems(folder, "toml")).concat();
+    jobs.sort();
     if std::env::var_os(WRITE).is_some() {
         for stem in &jobs {
             fs::write(folder.join(format!("{stem}.txt")), card(stem)).unwrap();

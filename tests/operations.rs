@@ -229,6 +229,12 @@ fn fields(shop: &mut Shop) -> Vec<&mut f64> {
         &mut practice.handwheel_return_pace.value,
         &mut practice.clearance.value,
         &mut practice.handling_per_pass.value,
+        &mut practice.strip_width.value,
+        &mut practice.jaw_clearance.value,
+        &mut practice.setup_time.value,
+        &mut practice.clamping_time.value,
+        &mut practice.measuring_time.value,
+        &mut practice.deburring_time.value,
         &mut practice.climb_depth_with_backlash.value,
         &mut practice.roughing_depth.p,
         &mut practice.roughing_depth.m,
@@ -270,6 +276,7 @@ fn fields(shop: &mut Shop) -> Vec<&mut f64> {
     match &mut machine.feed {
         Feed::Continuous { lowest, highest } => all.extend([&mut lowest.value, &mut highest.value]),
         Feed::Stepped(steps) => all.extend(steps.iter_mut().map(|x| &mut x.value)),
+        Feed::Geared(steps) => all.extend(steps.iter_mut().map(|x| &mut x.value)),
         Feed::Hand => {}
     }
     match &mut hold.clamping {

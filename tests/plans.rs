@@ -13,6 +13,7 @@ use gullet::table::{Library, ToolMaterial};
 use proptest::prelude::*;
 
 const INCH: f64 = 0.0254;
+const MILLS: &[&str] = &["manual-knee-mill", "small-cnc-mill"];
 const STRATEGIES: [PassStrategy; 2] = [PassStrategy::Even, PassStrategy::DeepestFirst];
 
 fn library() -> &'static Library {
@@ -143,7 +144,7 @@ fn stock(job: &Job) -> f64 {
 prop_compose! {
     fn job()(
         material in prop::sample::select(vec!["6061", "1018cd", "304"]), operation in prop::sample::select(Operation::ALL),
-        practice in prop::sample::select(Practice::BUILTIN), machine in prop::sample::select(Machine::BUILTIN),
+        practice in prop::sample::select(Practice::BUILTIN), machine in prop::sample::select(MILLS),
         carbide: bool, teeth in 2u32..5, d in 6e-3f64..20e-3, stock in 5e-5f64..12e-3, axial in 0.1f64..1.5,
         start in -3000i32..3000, rises: bool, deepest: bool, readout: bool, helix in 0.0f64..40.0,
     ) -> Job {
@@ -233,6 +234,12 @@ fn fields(job: &mut Job) -> Vec<&mut f64> {
         &mut practice.finish_allowance.value,
         &mut practice.clearance.value,
         &mut practice.handling_per_pass.value,
+        &mut practice.strip_width.value,
+        &mut practice.jaw_clearance.value,
+        &mut practice.setup_time.value,
+        &mut practice.clamping_time.value,
+        &mut practice.measuring_time.value,
+        &mut practice.deburring_time.value,
         &mut practice.handwheel_return_pace.value,
         &mut practice.climb_depth_with_backlash.value,
         &mut hold.grip_depth.value,

@@ -3,6 +3,8 @@
 
 #[path = "study_tables/columns.rs"]
 mod columns;
+#[path = "study_tables/operations.rs"]
+mod operations;
 #[path = "study_tables/pitfalls.rs"]
 mod pitfalls;
 #[path = "study_tables/rows.rs"]

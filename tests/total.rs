@@ -118,6 +118,9 @@ proptest! {
             if let Some(feed) = machine.feed_at_or_below(si(wanted)) {
                 prop_assert!(feed.value.is_finite());
             }
+            if let Some(feed) = machine.feed_at_speed(si(wanted), si(10.0)) {
+                prop_assert!(feed.value.is_finite());
+            }
         }
     }
 

@@ -3,13 +3,15 @@
 
 use core::ffi::c_char;
 use gullet::formula::Column;
-use gullet::plan::Job;
 use gullet::study::{
-    Base, Execution, Input, InstructionSet, MillingStudy, ResultField, Results, Rows, SideMilling,
+    Base, Execution, Input, InstructionSet, MillingStudy, Results, Rows, SideMilling,
     SideMillingResults, side_milling,
 };
 use gullet::table::Library;
 use std::sync::{Mutex, OnceLock, PoisonError};
+
+#[path = "../full_study.rs"]
+mod full_study;
 
 /// Computes `rows` rows; `set` counts the available instruction sets, the widest being the last.
 ///
@@ -69,40 +71,8 @@ pub unsafe extern "C" fn side_by_side(
     i32::from(side_milling(&arguments, results, execution.with_instruction_set(set)).is_err())
 }
 
-const JOB: &str = include_str!("../../crates/gullet-cli/jobs/bearing_bracket.toml");
-
 /// Rows that the full study computes at a time, into memory that is used again.
 const BATCH: usize = 32 * 1024;
-
-/// What the full study is asked for.
-const WANTED: [&str; 26] = [
-    "spindle_speed",
-    "cutting_speed",
-    "feed_per_tooth",
-    "table_feed",
-    "handwheel_rate",
-    "max_chip_thickness",
-    "mean_chip_thickness",
-    "removal_rate",
-    "specific_cutting_force",
-    "cutting_power",
-    "motor_power",
-    "torque",
-    "mean_tangential_force",
-    "limit_power",
-    "limit_torque",
-    "peak_force",
-    "deflection",
-    "clamping_needed",
-    "available_power",
-    "available_torque",
-    "mean_roughness",
-    "travel",
-    "time",
-    "time_low",
-    "time_high",
-    "binding_share",
-];
 
 /// A study over one job, with room for the results of a batch.
 struct Full {
@@ -115,12 +85,10 @@ fn full() -> Option<&'static Full> {
     static FULL: OnceLock<Option<Full>> = OnceLock::new();
     FULL.get_or_init(|| {
         let library = Library::builtin();
-        let job = Job::from_toml(JOB, library).ok()?;
-        let fields = ResultField::all();
-        let place = |name: &&str| fields.iter().position(|field| field.name == *name);
+        let job = full_study::job(library).ok()?;
         Some(Full {
             study: MillingStudy::new(library, Base::of_job(&job)),
-            wanted: WANTED.iter().map(place).collect::<Option<_>>()?,
+            wanted: full_study::wanted()?,
             results: Mutex::default(),
         })
     })

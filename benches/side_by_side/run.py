@@ -26,6 +26,8 @@ def options():
     parser.add_argument("--rows", type=int, default=1_000_000)
     parser.add_argument("--rounds", type=int, default=41)
     parser.add_argument("--no-growth", action="store_true")
+    parser.add_argument("--largest", type=float, default=1e8, help="rows where the growth ends")
+    parser.add_argument("--growth-alone", action="store_true")
     parser.add_argument("--measure", choices=["sides", "growth", "full-growth"], help=argparse.SUPPRESS)
     parser.add_argument("--cores", type=int, help=argparse.SUPPRESS)
     return parser.parse_args()
@@ -321,6 +323,8 @@ def measure_growth(given):
     table = []
     for power in range(3, 9):
         rows = 10**power
+        if rows > given.largest:
+            break
         if 1.3 * rows * 8 * columns / 1024 > available_kib():
             table.append({"rows": rows, "skipped": True})
             continue
@@ -354,6 +358,7 @@ def in_own_process(given, what, cores):
     command = [sys.executable, __file__, "--measure", what, "--cores", str(cores)]
     command += ["--kernel", str(given.kernel), "--loops", str(given.loops)]
     command += ["--rows", str(given.rows), "--rounds", str(given.rounds)]
+    command += ["--largest", str(given.largest)]
     done = subprocess.run(command, check=True, stdout=subprocess.PIPE, text=True)
     return json.loads(done.stdout)
 
@@ -402,7 +407,7 @@ def main():
         return
     cores = sorted({1, len(os.sched_getaffinity(0))})
     print(f"load of the machine before: {os.getloadavg()[0]:.1f}")
-    for count in cores:
+    for count in () if given.growth_alone else cores:
         print_sides(in_own_process(given, "sides", count), given.rows, count)
     if not given.no_growth:
         for measure, what in [

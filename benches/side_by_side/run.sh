@@ -1,7 +1,7 @@
 #!/bin/sh
 # Measures the side milling over columns beside numpy, polars, C and a copy; prints ratios.
 #
-#   sh benches/side_by_side/run.sh [--rounds N] [--rows N] [--no-growth]
+#   sh benches/side_by_side/run.sh [--rounds N] [--rows N] [--no-growth | --growth-alone] [--largest N]
 #
 # Needs cargo, gcc with glibc's vector maths library, python3 with venv, and PyPI. Leaves everything
 # it builds under the target directory.

@@ -18,12 +18,16 @@ from ._gullet import (
     Cut,
     Formula,
     Job,
+    KienzleFit,
     Library,
     PassPlan,
     Quantity,
+    Route,
     Setup,
     Step,
     Table,
+    TaylorFit,
+    ToolLife,
     __version__,
     builtin_names,
     catalogue,
@@ -31,11 +35,15 @@ from ._gullet import (
     column_unit,
     evaluate,
     explain,
+    fit_extended_taylor,
+    fit_kienzle,
+    fit_taylor,
     formulas,
     job_keys,
     job_reference,
     job_schema,
     kinds,
+    route_schema,
     units_of,
     worked_examples,
 )
@@ -43,6 +51,16 @@ from ._units import get_units, set_units, units
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from ._economics import (
+        EconomicSpeed,
+        Economics,
+        LotPrice,
+        Share,
+        SpindleSpeed,
+        WholeParts,
+        economics,
+        lot_cost,
+    )
     from ._errors import GulletError, GulletWarning, Problem, Rows
     from ._model import (
         Blank,
@@ -57,6 +75,7 @@ if TYPE_CHECKING:
         job,
         mill,
         plan,
+        route,
         setup,
     )
     from ._records import (
@@ -92,14 +111,18 @@ __all__ = [
     "Cutter",
     "Datum",
     "Doubt",
+    "EconomicSpeed",
+    "Economics",
     "Formula",
     "GulletError",
     "GulletWarning",
     "Hold",
     "Job",
+    "KienzleFit",
     "Ledger",
     "Library",
     "Limit",
+    "LotPrice",
     "Machine",
     "Material",
     "Parameter",
@@ -113,10 +136,13 @@ __all__ = [
     "QuantityLike",
     "Ranged",
     "Relief",
+    "Route",
     "Rows",
     "Section",
     "Settings",
     "Setup",
+    "Share",
+    "SpindleSpeed",
     "Step",
     "Study",
     "StudyStream",
@@ -124,7 +150,10 @@ __all__ = [
     "Support",
     "Table",
     "TableColumn",
+    "TaylorFit",
+    "ToolLife",
     "UnreadCell",
+    "WholeParts",
     "__version__",
     "after_measurement",
     "builtin_names",
@@ -132,8 +161,12 @@ __all__ = [
     "catalogue",
     "codes",
     "column_unit",
+    "economics",
     "evaluate",
     "explain",
+    "fit_extended_taylor",
+    "fit_kienzle",
+    "fit_taylor",
     "formula",
     "formulas",
     "get_units",
@@ -142,8 +175,11 @@ __all__ = [
     "job_reference",
     "job_schema",
     "kinds",
+    "lot_cost",
     "mill",
     "plan",
+    "route",
+    "route_schema",
     "set_units",
     "setup",
     "study",
@@ -159,7 +195,7 @@ def __getattr__(name: str) -> object:
     if name in __all__:
         from importlib import import_module
 
-        for home in ("_errors", "_model", "_records", "_study", "_types"):
+        for home in ("_errors", "_model", "_records", "_study", "_types", "_economics"):
             found = vars(import_module(f".{home}", __name__)).get(name)
             if found is not None:
                 globals()[name] = found

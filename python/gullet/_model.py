@@ -15,7 +15,7 @@ from ._fields import (
     MaterialFields,
     PracticeFields,
 )
-from ._gullet import Card, Cut, Job, Library, Part, Quantity, Setup, job_keys
+from ._gullet import Card, Cut, Job, Library, Part, Quantity, Route, Setup, _is_route, job_keys
 from ._records import Ranged, _ranged
 
 _KEYS: dict[str, dict[str, tuple[Any, ...]]] = {}
@@ -393,22 +393,56 @@ def job(source: Any, library: Library | None = None) -> Job:
     """
     if isinstance(source, Job):
         return source
+    content, json_file = _content(source)
+    return Job.from_json(content, library) if json_file else Job.from_toml(content, library)
+
+
+def _content(source: Any) -> tuple[str, bool]:
+    """The text of a job or route file, and whether it is JSON."""
     if isinstance(source, Mapping):
-        return Job.from_json(_text(source), library)
+        return _text(source), True
     text = os.fspath(source)
     one_line = "\n" not in text and text.lower().endswith((".toml", ".json"))
     if isinstance(source, os.PathLike) or one_line:
         with open(text, encoding="utf-8") as file:
-            content = file.read()
-        json_file = text.lower().endswith(".json")
-    else:
-        content = text
-        json_file = text.lstrip().startswith("{")
-    return Job.from_json(content, library) if json_file else Job.from_toml(content, library)
+            return file.read(), text.lower().endswith(".json")
+    return text, text.lstrip().startswith("{")
 
 
-def card(source: Any, library: Library | None = None) -> Card:
-    """The set-up card of a job: anything that ``gullet.job`` reads.
+def route(source: Any, library: Library | None = None) -> Route:
+    """Reads a route: the path of a route file, its text in TOML or JSON, or a mapping of its keys.
+
+    >>> import gullet
+    >>> text = '''
+    ... route = "squared-block"
+    ... material.id = "1018cd"
+    ... machine.base = "manual-knee-mill"
+    ... blank = { length = "84 mm", width = "53 mm", height = "29 mm", sawn = ["left", "right"] }
+    ... part = { length = "80 mm", width = "50 mm", height = "26 mm", tolerance = "0.1 mm" }
+    ... [cutter]
+    ... form = "square"
+    ... material = "HSS"
+    ... diameter = "20 mm"
+    ... teeth = 4
+    ... flute_length = "38 mm"
+    ... stick_out = "45 mm"
+    ... [hold]
+    ... clamping_force = "14 kN"
+    ... jaw_height = "40 mm"
+    ... parallels = ["18 mm", "22 mm"]
+    ... '''
+    >>> print(gullet.route(text).summary.splitlines()[0])
+    ROUTE  squared block of AISI 1018 cold drawn
+    """
+    if isinstance(source, Route):
+        return source
+    content, json_file = _content(source)
+    return Route.from_json(content, library) if json_file else Route.from_toml(content, library)
+
+
+def card(source: Any, library: Library | None = None) -> Card | Route:
+    """The set-up card of a job: anything that ``gullet.job`` reads. Of a route file the route,
+    which has the same forms.
 
     ``print(card)`` shows the text; ``card.html`` is one printable page.
 
@@ -434,6 +468,10 @@ def card(source: Any, library: Library | None = None) -> Card:
     >>> card.html.startswith("<!DOCTYPE html>")
     True
     """
+    if isinstance(source, Route):
+        return source
+    if not isinstance(source, Job) and _is_route(*_content(source)):
+        return route(source, library)
     return job(source, library).card()
 
 

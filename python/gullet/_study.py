@@ -54,7 +54,8 @@ class StudySummary:
     cutting_time_nanoseconds: int = 0
     """Time in the cut, each row rounded: without return, handling and set-up."""
     energy_microjoules: int = 0
-    """Energy of the spindle motor at full width of cut, each row rounded."""
+    """Energy of the spindle motor, of milling cuts at full width, each row rounded; at the tool where
+    an operation gives no power of the motor."""
     cost_millionths: int | None = None
     """Machine and operator for the time in the cut; None without a cost per hour."""
     binding_limit: Mapping[str, int] = field(default_factory=dict)
@@ -71,7 +72,7 @@ class StudySummary:
 
     @property
     def energy_kwh(self) -> float:
-        """Energy of the spindle motor in kilowatt-hours."""
+        """Energy in kilowatt-hours."""
         return self.energy_microjoules / 3.6e12
 
     @property
@@ -268,6 +269,10 @@ def study(
     ``practice``, ``cutter``, ``hold`` and ``blank`` take model objects and mappings too; ``pass_``
     stands for the column ``pass``. ``columns`` are results: ``"usual"``, ``"all"`` or their names.
 
+    Rows are milling cuts. With ``operation="drilling"``, or another operation of its own, the columns
+    are the inputs of that operation: ``diameter_mm``, ``depth_in``, ``hole``. A table that mixes such
+    operations is split by them.
+
     A row that cannot be computed has the code of its error in ``status``; the rest is computed. What
     is wrong with columns and constants is told before, all at once. Each row has the bits of
     ``gullet.mill``, whatever ``threads`` and batches. An object without a length, such as a reader of
@@ -317,13 +322,19 @@ def study_batches(
     draws: int = 1000,
     seed: int = 1,
     quantiles: Sequence[float] = (0.05, 0.5, 0.95),
+    first_row: int = 0,
     **constants: Any,
 ) -> Iterator[Any]:
     """Computes batch after batch, as a distributed engine asks for them; else as ``gullet.study``.
 
     Record batches of pyarrow come back as such, any other table as a ``Study``. The engine brings
     the processes, so one thread computes; names are plain text, since few engines know
-    dictionaries. Rows are numbered over all batches of a call, for draws.
+    dictionaries.
+
+    Draws depend on the number of a row: ``first_row``, and from there over all batches of a call.
+    With the partition's own first row among all rows they are those of one machine. Where that is
+    unknown, number the partitions far apart, ``first_row=partition << 40``, so that no two draw
+    alike.
 
     >>> import gullet
     >>> batches = [{"radial_depth_mm": [0.5, 0.8]}, {"radial_depth_mm": [1.0]}]
@@ -337,7 +348,7 @@ def study_batches(
     >>> sum((study.summary for study in done), gullet.StudySummary()).computed
     3
     """
-    drawing = _drawing(spreads, draws, seed, quantiles)
+    drawing = _drawing(spreads, draws, seed, quantiles, first_row)
     plan: _StudyPlan | None = None
     first = 0
     for batch in batches:
@@ -355,16 +366,20 @@ def study_batches(
             yield done
 
 
-_Drawing = tuple[list[tuple[str, str]], int, int, list[float]]
+_Drawing = tuple[list[tuple[str, str]], int, int, list[float], int]
 
 
 def _drawing(
-    spreads: Mapping[str, str] | None, draws: int, seed: int, quantiles: Sequence[float]
+    spreads: Mapping[str, str] | None,
+    draws: int,
+    seed: int,
+    quantiles: Sequence[float],
+    first_row: int = 0,
 ) -> _Drawing | None:
     if not spreads:
         return None
     named = [(str(name), str(spread)) for name, spread in spreads.items()]
-    return named, int(draws), int(seed), [float(share) for share in quantiles]
+    return named, int(draws), int(seed), [float(share) for share in quantiles], int(first_row)
 
 
 def _plan(

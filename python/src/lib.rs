@@ -8,14 +8,18 @@
 mod array;
 mod arrow;
 mod cut;
+mod economics;
 mod errors;
+mod fit;
 mod formula;
 mod job;
 mod model;
 mod plan;
 mod quantity;
+mod route;
 mod step;
 mod study;
+mod wear;
 
 use pyo3::prelude::*;
 
@@ -34,6 +38,7 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<job::Job>()?;
     module.add_class::<plan::PassPlan>()?;
     module.add_class::<plan::Card>()?;
+    module.add_class::<route::Route>()?;
     module.add_function(wrap_pyfunction!(quantity::_quantity, module)?)?;
     module.add_function(wrap_pyfunction!(quantity::units_of, module)?)?;
     module.add_function(wrap_pyfunction!(quantity::kinds, module)?)?;
@@ -50,6 +55,9 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(plan::_plan, module)?)?;
     module.add_function(wrap_pyfunction!(plan::_card, module)?)?;
     module.add_function(wrap_pyfunction!(plan::_planned_cut, module)?)?;
+    module.add_function(wrap_pyfunction!(route::_route, module)?)?;
+    module.add_function(wrap_pyfunction!(route::_is_route, module)?)?;
+    module.add_function(wrap_pyfunction!(route::route_schema, module)?)?;
     module.add_function(wrap_pyfunction!(job::job_schema, module)?)?;
     module.add_function(wrap_pyfunction!(job::job_reference, module)?)?;
     module.add_class::<arrow::Table>()?;
@@ -61,6 +69,15 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<study::Source>()?;
     module.add_class::<study::Stream>()?;
     module.add_function(wrap_pyfunction!(study::_study_source, module)?)?;
+    module.add_function(wrap_pyfunction!(economics::_economics, module)?)?;
+    module.add_function(wrap_pyfunction!(economics::_lot_cost, module)?)?;
+    module.add_function(wrap_pyfunction!(economics::economics_parameters, module)?)?;
     module.add_function(wrap_pyfunction!(errors::codes, module)?)?;
+    module.add_class::<wear::ToolLife>()?;
+    module.add_class::<fit::TaylorFit>()?;
+    module.add_class::<fit::KienzleFit>()?;
+    module.add_function(wrap_pyfunction!(fit::fit_taylor, module)?)?;
+    module.add_function(wrap_pyfunction!(fit::fit_extended_taylor, module)?)?;
+    module.add_function(wrap_pyfunction!(fit::fit_kienzle, module)?)?;
     Ok(())
 }

@@ -275,28 +275,32 @@ fn asked(tool: &str, process: &str) -> Result<(ToolMaterial, Process), Fault> {
 fn material_row<'py>(py: Python<'py>, material: &Material) -> PyResult<Bound<'py, PyDict>> {
     let row = PyDict::new(py);
     for (column, cell) in material.fields() {
-        let kind = match column.form {
-            Form::Number(kind) | Form::Range(kind) => kind,
-            _ => Kind::Ratio,
-        };
-        // A pure number is a float, as in the sections of a job.
-        let number = |si: f64| match kind {
-            Kind::Ratio => si.into_bound_py_any(py),
-            kind => scalar(kind, si).into_bound_py_any(py),
-        };
-        let value = match cell {
-            Cell::Text(text) => text.into_bound_py_any(py)?,
-            Cell::Texts(texts) => texts.into_bound_py_any(py)?,
-            Cell::Pairs(pairs) => pairs.into_bound_py_any(py)?,
-            Cell::Whole(value) => value.into_bound_py_any(py)?,
-            Cell::Flag(value) => value.into_bound_py_any(py)?,
-            Cell::Number(si) => number(si)?,
-            Cell::Range(low, high) => (number(low)?, number(high)?).into_bound_py_any(py)?,
-            _ => py.None().into_bound(py),
-        };
-        row.set_item(column.name, value)?;
+        row.set_item(column.name, told(py, column.form, cell)?)?;
     }
     Ok(row)
+}
+
+/// A cell of a listing as Python has it.
+pub fn told(py: Python<'_>, form: Form, cell: Cell) -> PyResult<Bound<'_, PyAny>> {
+    let kind = match form {
+        Form::Number(kind) | Form::Range(kind) => kind,
+        _ => Kind::Ratio,
+    };
+    // A pure number is a float, as in the sections of a job.
+    let number = |si: f64| match kind {
+        Kind::Ratio => si.into_bound_py_any(py),
+        kind => scalar(kind, si).into_bound_py_any(py),
+    };
+    Ok(match cell {
+        Cell::Text(text) => text.into_bound_py_any(py)?,
+        Cell::Texts(texts) => texts.into_bound_py_any(py)?,
+        Cell::Pairs(pairs) => pairs.into_bound_py_any(py)?,
+        Cell::Whole(value) => value.into_bound_py_any(py)?,
+        Cell::Flag(value) => value.into_bound_py_any(py)?,
+        Cell::Number(si) => number(si)?,
+        Cell::Range(low, high) => (number(low)?, number(high)?).into_bound_py_any(py)?,
+        _ => py.None().into_bound(py),
+    })
 }
 
 type ColumnRow = (&'static str, String, bool, &'static str);

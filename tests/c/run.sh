@@ -107,7 +107,7 @@ build() {
     gcc -std=c11 $warn -O1 -g "$@" -I"$crate/include" -I"$tests" "$source" "$work/formula_table.c" \
         "$lib" $libraries -o "$out/$name"
 }
-for name in pitfalls handles host threads parity cases study arrow planted; do build "$work" $name "$archive"; done
+for name in pitfalls handles host threads parity cases study economics arrow fit planted; do build "$work" $name "$archive"; done
 gcc -std=c11 $warn -I"$crate/include" "$tests/test_panic.c" -o "$work/panic" \
     "$target/c/examples/libprovoke.so" -Wl,-rpath,"$target/c/examples" -lm
 gcc -std=c11 $warn "$tests/test_dlopen.c" -o "$work/dlopen" -ldl
@@ -117,6 +117,8 @@ run "$work/threads" "$job"
 run "$work/parity" "$work/formulas" "$work/cuts" 10000
 run "$work/cases" "$root" reference-data/cases/*.csv
 run "$work/study"
+run "$work/economics"
+run "$work/fit" "$root/tests/data/lathe1.csv"
 run "$work/arrow"
 run "$work/panic"
 # Once more out of an archive as it is installed, whose names are hidden.
@@ -157,6 +159,18 @@ sed -n '/^```c$/,/^```$/p' README.md | sed '/^```/d' > "$work/source/readme.c"
 # What each program must print.
 printf '688 rpm, 2.75 in/min\n' > "$work/speed_calculator.txt"
 printf '1/4 in  1375.1 rpm\n3/8 in  916.7 rpm\n0 in    out_of_range\n1/2 in  687.5 rpm\n1 in    343.8 rpm\n' > "$work/batch.txt"
+cat > "$work/study.txt" << 'END'
+ 0.5 mm  1294 rpm  497 mm/min  55 N, 9 of 10 from 52 to 63 N  deflection
+ 1.5 mm  1294 rpm  162 mm/min  62 N, 9 of 10 from 58 to 71 N  deflection
+ 3.0 mm  limit_exceeded
+13.0 mm  out_of_range
+END
+cat > "$work/table_study.txt" << 'END'
+16 columns of 4 rows
+3 of 4 rows computed: 100.3 s in the cut, 2.36 kJ, 1.338 of money
+3 nearest to deflection
+row 1: unknown_name: material = "6062"
+END
 cp tests/golden/bearing_bracket.txt "$work/card_printer.txt"
 # The same digits as the example of the command line and of Python in README.md.
 sed -n 's/.* = \(687.55 rpm\)$/\1/p' README.md | head -n 1 > "$work/readme.txt"
@@ -173,7 +187,7 @@ examine() {
 if has pkg-config; then
     export PKG_CONFIG_PATH="$prefix/lib/pkgconfig"
     check "pkg-config knows the version" pkg-config --exact-version="$(sed -n 's/^version = "\(.*\)"/\1/p' Cargo.toml | head -n 1)" gullet
-    for example in speed_calculator card_printer batch readme; do
+    for example in speed_calculator card_printer batch study table_study readme; do
         for language in "gcc -std=c11" "g++ -x c++ -std=c++17"; do
             program=$work/source/$example
             # shellcheck disable=SC2046,SC2086
@@ -192,7 +206,7 @@ fi
 if has cmake; then
     check "cmake configures" cmake -S "$work/source" -B "$work/cmake" -DCMAKE_PREFIX_PATH="$prefix" -DCMAKE_BUILD_TYPE=Release
     check "cmake builds" cmake --build "$work/cmake"
-    for example in speed_calculator card_printer batch; do
+    for example in speed_calculator card_printer batch study table_study; do
         for kind in shared_c shared_cpp static_c static_cpp; do
             check "$example by cmake, $kind" examine "$work/cmake/${example}_$kind" $example
         done

@@ -306,6 +306,61 @@ static void tables(void)
     gullet_table_study_free(NULL);
 }
 
+/* Totals and words of several tables; what is drawn goes on from table to table. */
+static void reports(void)
+{
+    gullet_table_study *prepared = study_of(GOOD, COLUMNS, "spread.cutting_force=0.9..1.2; draws=40; columns=mean_tangential_force");
+    gullet_table_study *later = study_of(GOOD, COLUMNS,
+                                         "spread.cutting_force=0.9..1.2; draws=40; columns=mean_tangential_force; first_row=5");
+    gullet_study_report *report = NULL;
+    gullet_study_summary summary = gullet_study_summary_init();
+    gullet_problem problem = gullet_problem_init();
+    struct ArrowArray rows, results;
+    struct ArrowSchema schema;
+    uint64_t count = 7, number = 7;
+    size_t problems = 7;
+    double median[3] = {0.0, 0.0, 0.0};
+    int i;
+    CHECK(gullet_study_report_new(&report) == GULLET_OK);
+    CHECK(gullet_table_study_schema(prepared, &schema) == GULLET_OK);
+    for (i = 0; i < 3; i++) {
+        rows = table_of(GOOD, COLUMNS, 5, 1);
+        CHECK(gullet_table_study_run_with_report(i < 2 ? prepared : later, &rows, 1, i < 2 ? report : NULL, &results)
+              == GULLET_WARNING_ROWS_REFUSED);
+        median[i] = number_at(results.children[place_of(&schema, "mean_tangential_force_p50_n")], 1);
+        results.release(&results);
+    }
+    CHECK(median[0] > 0.0 && median[0] != median[1] && median[1] == median[2]);
+    CHECK(gullet_study_report_summary(report, &summary) == GULLET_OK);
+    CHECK(summary.rows == 10 && summary.computed == 2 && summary.cost_known == 0 && summary.cost == 0.0);
+    CHECK(summary.cutting_time_s > 0.0 && summary.energy_j > 0.0);
+    CHECK(gullet_study_report_rows_of_status(report, GULLET_OK, &count) == GULLET_OK && count == 2);
+    CHECK(gullet_study_report_rows_of_status(report, GULLET_ERROR_MISSING, &count) == GULLET_OK && count == 6);
+    CHECK(gullet_study_report_rows_of_status(report, GULLET_ERROR_UNKNOWN_NAME, &count) == GULLET_OK && count == 2);
+    count = 0;
+    for (i = 1; *gullet_limit_name(i) != 0; i++) {
+        CHECK(gullet_study_report_rows_of_limit(report, GULLET_ROWS_BINDING, i, &number) == GULLET_OK);
+        count += number;
+        CHECK(gullet_study_report_rows_of_limit(report, GULLET_ROWS_EXCEEDED, i, &number) == GULLET_OK && number == 0);
+    }
+    CHECK(count == 2);
+    CHECK(gullet_study_report_problem_count(report, &problems) == GULLET_OK && problems == 2);
+    CHECK(gullet_study_report_problem(report, 1, &number, &problem) == GULLET_OK && number == 8);
+    CHECK(problem.status == GULLET_ERROR_UNKNOWN_NAME && strcmp(problem.parameter, "material") == 0);
+    CHECK(strstr(problem.value, "bad") != NULL && *problem.remedy != 0 && strstr(problem.message, "bad") != NULL);
+    CHECK(told(gullet_study_report_problem(report, 2, &number, &problem), GULLET_ERROR_OUT_OF_RANGE, "index") && number == 8);
+    CHECK(told(gullet_study_report_rows_of_status(report, -9999, &count), GULLET_ERROR_OUT_OF_RANGE, "status") && count == 2);
+    CHECK(told(gullet_study_report_rows_of_limit(report, 0, 1, &count), GULLET_ERROR_OUT_OF_RANGE, "which"));
+    CHECK(told(gullet_study_report_rows_of_limit(report, 1, 1000, &count), GULLET_ERROR_OUT_OF_RANGE, "limit"));
+    CHECK(told(gullet_study_report_summary(report, NULL), GULLET_ERROR_NULL_POINTER, "summary"));
+    CHECK(told(gullet_study_report_summary(NULL, &summary), GULLET_ERROR_NULL_POINTER, "report"));
+    schema.release(&schema);
+    gullet_table_study_free(prepared);
+    gullet_table_study_free(later);
+    gullet_study_report_free(report);
+    gullet_study_report_free(NULL);
+}
+
 /* A table is refused, taken over and released, and nothing is written. */
 static void bad(const gullet_table_study *prepared, struct ArrowArray rows, const char *word)
 {
@@ -462,7 +517,10 @@ static void streams(void)
         struct ArrowArrayStream rows = stream_of(ends_with), results;
         struct ArrowArray batch;
         struct ArrowSchema schema;
-        CHECK(gullet_table_study_stream(prepared, &rows, 1, &results) == GULLET_OK && rows.release == NULL);
+        gullet_study_report *report = NULL;
+        gullet_study_summary summary = gullet_study_summary_init();
+        CHECK(gullet_study_report_new(&report) == GULLET_OK);
+        CHECK(gullet_table_study_stream_with_report(prepared, &rows, 1, report, &results) == GULLET_OK && rows.release == NULL);
         gullet_table_study_free(prepared);
         CHECK(stream_at == 0);
         CHECK(results.get_schema(&results, &schema) == 0);
@@ -471,7 +529,9 @@ static void streams(void)
             CHECK(stream_at == i + 1);
             compare(&schema, &batch, 5);
             batch.release(&batch);
+            CHECK(gullet_study_report_summary(report, &summary) == GULLET_OK && summary.rows == 5u * (unsigned)(i + 1));
         }
+        gullet_study_report_free(report);
         if (ends_with != END) {
             CHECK(results.get_next(&results, &batch) != 0);
             CHECK_OF(strstr(results.get_last_error(&results), SAID[ends_with]) != NULL, results.get_last_error(&results));
@@ -516,6 +576,7 @@ int main(void)
         gullet_job_free(of_steel);
     }
     tables();
+    reports();
     bad_tables();
     streams();
     bad_streams();

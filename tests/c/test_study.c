@@ -340,6 +340,136 @@ static void refused(void)
     gullet_study_free(NULL);
 }
 
+static gullet_spread spread_of(int32_t quantity, double low, double high)
+{
+    gullet_spread spread;
+    memset(&spread, 0, sizeof spread);
+    spread.quantity = quantity;
+    spread.shape = GULLET_SHAPE_UNIFORM;
+    spread.low = low;
+    spread.high = high;
+    return spread;
+}
+
+#define DRAWN 200
+static double quantiles[2 * 3 * DRAWN];
+static uint32_t left_out[DRAWN];
+static gullet_spread spreads[2];
+static const double SHARES[] = {0.0, 0.5, 1.0};
+
+static gullet_draws draws_of(gullet_study_batch *batch)
+{
+    gullet_draws draws = gullet_draws_init();
+    size_t i;
+    *batch = batch_of(2);
+    batch->count = DRAWN;
+    wanted[1].result = GULLET_RESULT_MEAN_TANGENTIAL_FORCE;
+    spreads[0] = spread_of(GULLET_SPREAD_CUTTING_FORCE, 0.9, 1.25);
+    spreads[1] = spread_of(GULLET_INPUT_LENGTH, 1.0, 1.0);
+    draws.draws = 50;
+    draws.seed = 3;
+    draws.spreads = spreads;
+    draws.spread_count = 2;
+    draws.quantiles = SHARES;
+    draws.quantile_count = 3;
+    draws.values_si_out = quantiles;
+    draws.left_out_out = left_out;
+    for (i = 0; i < 2 * 3 * DRAWN; i++)
+        quantiles[i] = 12345.0;
+    memset(left_out, 0x55, sizeof left_out);
+    return draws;
+}
+
+/* The quantiles lie in the spread; parts of the rows are drawn as the whole. */
+static void drawn_rows(void)
+{
+    static double whole[2 * 3 * DRAWN];
+    gullet_study_batch batch;
+    gullet_draws draws = draws_of(&batch);
+    size_t row, good = 0, wrong = 0, q;
+    const size_t from = 77;
+    CHECK(gullet_study_draw(study, &batch, &draws) == GULLET_WARNING_ROWS_REFUSED);
+    for (row = 0; row < DRAWN; row++) {
+        const double force = results[1][row], *drawn_force = quantiles + 3 * DRAWN + row;
+        if (status[row] != 0) {
+            wrong += left_out[row] != 0x55555555 || results[0][row] != 12345.0;
+            for (q = 0; q < 6; q++)
+                wrong += quantiles[q * DRAWN + row] != 12345.0;
+            continue;
+        }
+        good++;
+        wrong += left_out[row] != 0;
+        for (q = 0; q < 3; q++)
+            wrong += !same_bits(quantiles[q * DRAWN + row], results[0][row]);
+        wrong += drawn_force[0] < 0.9 * force * (1 - 1e-12) || drawn_force[0] > 1.0 * force;
+        wrong += drawn_force[DRAWN] < drawn_force[0] || drawn_force[DRAWN] > drawn_force[2 * DRAWN];
+        wrong += drawn_force[2 * DRAWN] > 1.25 * force * (1 + 1e-12) || drawn_force[2 * DRAWN] < 1.1 * force;
+    }
+    CHECK(wrong == 0 && good > DRAWN / 5);
+    memcpy(whole, quantiles, sizeof whole);
+
+    draws = draws_of(&batch);
+    batch.count = DRAWN - from;
+    for (q = 0; q < 4; q++)
+        inputs[q].values_si += from;
+    for (q = 0; q < 5; q++)
+        choices[q].places += from;
+    draws.first_row = from;
+    batch.threads = 1;
+    CHECK(gullet_study_draw(study, &batch, &draws) == GULLET_WARNING_ROWS_REFUSED);
+    wrong = 0;
+    for (q = 0; q < 6; q++)
+        for (row = 0; row < DRAWN - from; row++)
+            wrong += !same_bits(quantiles[q * (DRAWN - from) + row], whole[q * DRAWN + from + row]);
+    CHECK(wrong == 0);
+    draws.first_row = from + 1;
+    CHECK(gullet_study_draw(study, &batch, &draws) == GULLET_WARNING_ROWS_REFUSED);
+    for (row = 0; row < DRAWN - from; row++)
+        wrong += !same_bits(quantiles[4 * (DRAWN - from) + row], whole[4 * DRAWN + from + row]);
+    CHECK(wrong > DRAWN / 20);
+}
+
+static void refused_draws(void)
+{
+    gullet_study_batch batch;
+    gullet_draws draws = draws_of(&batch);
+    draws.draws = 0;
+    CHECK(told(gullet_study_draw(study, &batch, &draws), GULLET_ERROR_OUT_OF_RANGE, "draws") && untouched());
+    draws = draws_of(&batch);
+    spreads[1].quantity = 0;
+    CHECK(told(gullet_study_draw(study, &batch, &draws), GULLET_ERROR_OUT_OF_RANGE, "spreads.quantity") && untouched());
+    draws = draws_of(&batch);
+    spreads[1].quantity = GULLET_INPUT_CUTTER_TEETH;
+    CHECK(told(gullet_study_draw(study, &batch, &draws), GULLET_ERROR_WRONG_TYPE, "cutter_teeth") && untouched());
+    draws = draws_of(&batch);
+    spreads[1].quantity = GULLET_SPREAD_CUTTING_FORCE;
+    CHECK(told(gullet_study_draw(study, &batch, &draws), GULLET_ERROR_DUPLICATE, "cutting_force") && untouched());
+    draws = draws_of(&batch);
+    spreads[0].shape = 4;
+    CHECK(told(gullet_study_draw(study, &batch, &draws), GULLET_ERROR_OUT_OF_RANGE, "spreads.shape") && untouched());
+    draws = draws_of(&batch);
+    spreads[0].sigma = 0.1;
+    CHECK(told(gullet_study_draw(study, &batch, &draws), GULLET_ERROR_OUT_OF_RANGE, "cutting_force") && untouched());
+    draws = draws_of(&batch);
+    spreads[0].low = NAN;
+    CHECK(told(gullet_study_draw(study, &batch, &draws), GULLET_ERROR_OUT_OF_RANGE, "cutting_force") && untouched());
+    draws = draws_of(&batch);
+    draws.values_si_out = NULL;
+    CHECK(told(gullet_study_draw(study, &batch, &draws), GULLET_ERROR_NULL_POINTER, "values_si_out") && untouched());
+    draws = draws_of(&batch);
+    draws.values_si_out = results[1];
+    CHECK(told(gullet_study_draw(study, &batch, &draws), GULLET_ERROR_OVERLAP,
+               gullet_result_name(GULLET_RESULT_MEAN_TANGENTIAL_FORCE)) && untouched());
+    draws = draws_of(&batch);
+    draws.left_out_out = operation_of;
+    CHECK(told(gullet_study_draw(study, &batch, &draws), GULLET_ERROR_OVERLAP, "left_out_out") && untouched());
+    draws = draws_of(&batch);
+    draws.quantile_count = (size_t)-1 / 2;
+    CHECK(told(gullet_study_draw(study, &batch, &draws), GULLET_ERROR_TOO_LARGE, "quantiles") && untouched());
+    draws = draws_of(&batch);
+    CHECK(told(gullet_study_draw(study, &batch, NULL), GULLET_ERROR_NULL_POINTER, "draws") && untouched());
+}
+
 int main(int argc, char **argv)
 {
     int i;
@@ -351,6 +481,8 @@ int main(int argc, char **argv)
     set_up();
     parity();
     refused();
+    drawn_rows();
+    refused_draws();
     gullet_study_free(study);
     for (i = 0; i < 3; i++)
         gullet_material_free(materials[i]);

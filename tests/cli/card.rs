@@ -6,8 +6,10 @@ use std::fs;
 use std::path::Path;
 
 fn jobs() -> Vec<String> {
-    let mut names: Vec<String> = fs::read_dir(Path::new(ROOT).join("crates/gullet-cli/jobs"))
-        .unwrap()
+    let jobs = Path::new(ROOT).join("crates/gullet-cli/jobs");
+    let mut names: Vec<String> = [jobs.clone(), jobs.join("routes")]
+        .iter()
+        .flat_map(|folder| fs::read_dir(folder).unwrap())
         .map(|entry| entry.unwrap().path().to_str().unwrap().to_owned())
         .filter(|name| name.ends_with(".toml"))
         .collect();
@@ -30,7 +32,13 @@ fn every_job_gives_a_card_in_every_format() {
         assert!(text.contains("rpm"), "{job}");
         let card = json(&["card", &job, "--format", "json"]);
         assert_eq!(card["title"], title);
-        assert!(!card["plan"]["passes"].as_array().unwrap().is_empty());
+        let route = card["clampings"].as_array();
+        let cards = route.map_or(vec![&card], |clampings| {
+            clampings.iter().map(|clamping| &clamping["card"]).collect()
+        });
+        for card in cards {
+            assert!(!card["plan"]["passes"].as_array().unwrap().is_empty());
+        }
         let page = out(&["card", &job, "--format=html"]);
         assert!(page.starts_with("<!DOCTYPE html>") && page.trim_end().ends_with("</html>"));
         assert!(!page.contains("<script") && !page.contains("http"), "{job}");
@@ -191,4 +199,19 @@ fn limits_that_nothing_helps_exit_with_1() {
     let errors: Value = serde_json::from_slice(&output.stderr).unwrap();
     let code = errors["errors"][0]["code"].as_str().unwrap();
     assert!(["limit_exceeded", "no_plan"].contains(&code), "{errors}");
+}
+
+const ROUTE: &str = "crates/gullet-cli/jobs/routes/guide_shoe.toml";
+
+#[test]
+fn a_route_is_a_summary_and_six_cards() {
+    let text = out(&["card", ROUTE]);
+    assert!(text.starts_with("ROUTE  Guide shoe"));
+    assert_eq!(text.matches("SET-UP CARD").count(), 6);
+    let with_steps = out(&["card", ROUTE, "--steps"]);
+    assert!(!text.contains("Worked steps") && with_steps.contains("Worked steps"));
+    assert!(out(&["card", ROUTE, "--units", "inch"]).contains("3.5827 in"));
+    let cards = json(&["card", ROUTE, "--format", "json"]);
+    assert_eq!(cards["route"], "squared-block");
+    assert_eq!(cards["clampings"].as_array().unwrap().len(), 6);
 }

@@ -17,11 +17,12 @@ if ! cmp -s tests/engines/requirements.txt "$stamp"; then
 fi
 
 # The wheel that tests/python/run.sh built is taken where it is there.
-wheel=$(ls "$target"/python-wheels/*.whl 2>/dev/null || true)
+newest() { ls -t "$target"/python-wheels/*.whl 2>/dev/null | head -n 1; }
+wheel=$(newest)
 if [ -z "$wheel" ] || [ -n "${GULLET_BUILD_WHEEL:-}" ]; then
     "$venv/bin/python" -m pip install "maturin>=1.16,<2"
     "$venv/bin/maturin" build --quiet --release -m python/Cargo.toml -o "$target/python-wheels"
-    wheel=$(ls "$target"/python-wheels/*.whl)
+    wheel=$(newest)
 fi
 "$venv/bin/python" -m pip install --force-reinstall --no-deps "$wheel"
 "$venv/bin/python" -m pytest -q -p no:cacheprovider tests/engines "$@"

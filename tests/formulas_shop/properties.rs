@@ -211,27 +211,28 @@ proptest! {
     #[test]
     fn no_speed_costs_less_than_the_cheapest(
         taylor in 0.5..10.0_f64, exponent in 0.1..0.7_f64, change in 0.0..600.0_f64, edge in 0.01..20.0_f64, rate in 1e-3..0.05_f64,
-        other in 0.5..2.0_f64,
+        share in 0.05..1.0_f64, other in 0.5..2.0_f64,
     ) {
-        let cheapest = value("minimum_cost_speed", &[taylor, exponent, change, edge, rate]);
+        let cheapest = value("minimum_cost_speed", &[taylor, exponent, change, edge, rate, share]);
         let cost = |speed: f64| {
             let life = value("tool_life", &[speed, taylor, exponent]);
-            value("unit_cost", &[30.0, 100.0 / speed, change, life, edge, rate])
+            value("unit_cost", &[30.0, 100.0 / speed, change, life, edge, rate, share])
         };
         prop_assert!(cost(cheapest) <= cost(other * cheapest) * (1.0 + 1e-12));
-        let life = value("minimum_cost_life", &[exponent, change, edge, rate]);
+        let life = value("minimum_cost_life", &[exponent, change, edge, rate, share]);
         assert_near!(value("tool_life", &[cheapest, taylor, exponent]), life, 1e-11);
-        prop_assert!(value("maximum_production_life", &[exponent, change]) <= life);
+        prop_assert!(value("maximum_production_life", &[exponent, change, share]) <= life);
         if change > 0.0 {
-            prop_assert!(value("maximum_production_speed", &[taylor, exponent, change]) >= cheapest * (1.0 - 1e-12));
+            prop_assert!(value("maximum_production_speed", &[taylor, exponent, change, share]) >= cheapest * (1.0 - 1e-12));
         }
     }
 
     #[test]
     fn whole_parts_cost_at_least_the_smooth_mean(
         handling in 0.0..600.0_f64, cutting in 1.0..600.0_f64, change in 0.0..600.0_f64, parts in 1.0..50.0_f64, edge in 0.0..20.0_f64, rate in 0.0..0.05_f64,
+        share in 0.05..1.0_f64,
     ) {
-        let arguments = [handling, cutting, change, parts * cutting, edge, rate];
+        let arguments = [handling, cutting, change, parts * cutting, edge, rate, share];
         prop_assert!(value("unit_cost_whole_parts", &arguments) >= value("unit_cost", &arguments) * (1.0 - 2e-9));
     }
 
@@ -239,7 +240,7 @@ proptest! {
     fn rounding_decides_no_whole_number(cutting in 0.1..600.0_f64, whole in 1_u32..200, depth in 1e-5..1e-3_f64, root in 1_u32..20) {
         let m = f64::from(whole);
         // 5 an edge and nothing else: the cost is 5/m.
-        let cost = value("unit_cost_whole_parts", &[0.0, cutting, 0.0, m * cutting, 5.0, 0.0]);
+        let cost = value("unit_cost_whole_parts", &[0.0, cutting, 0.0, m * cutting, 5.0, 0.0, 1.0]);
         assert_near!(cost, 5.0 / m, 1e-14);
         let root = f64::from(root);
         prop_assert_eq!(value("threading_passes", &[root * depth, depth]), root * root);

@@ -115,6 +115,18 @@ const CASES: &[Case] = &[
         "machine.efficiency",
     ),
     (
+        "a lathe mills",
+        |s| s.machine.feed = Feed::Geared(vec![si(1e-4), si(2e-4)]),
+        Code::Inconsistent,
+        "machine.feed",
+    ),
+    (
+        "geared feeds that fall",
+        |s| s.machine.feed = Feed::Geared(vec![si(2e-4), si(1e-4)]),
+        Code::OutOfRange,
+        "machine.feeds_per_rev",
+    ),
+    (
         "hand feed without a handwheel",
         |s| s.machine.travel_per_turn = None,
         Code::Missing,

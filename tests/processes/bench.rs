@@ -80,8 +80,10 @@ pub fn drawn(process: &'static Process, random: &mut Random) -> Vec<f64> {
             *value = random.below(input.words.len() as u64) as f64;
             continue;
         }
-        if value.is_finite() && *value != 0.0 && random.below(3) > 0 {
-            *value *= random.between(0.4, 2.0);
+        if value.is_finite() && *value != 0.0 && random.below(3) == 0 {
+            // Beyond a right angle most angles are none of a tool.
+            let angle = input.parameter.kind == gullet::quantity::Kind::Angle;
+            *value *= random.between(0.4, if angle { 1.0 } else { 2.0 });
             if input.parameter.kind == gullet::quantity::Kind::Count {
                 *value = value.round().max(1.0);
             }

@@ -11,6 +11,7 @@ import pytest
 
 ROOT = Path(__file__).resolve().parents[2]
 JOBS = sorted((ROOT / "crates/gullet-cli/jobs").glob("*.toml"))
+ROUTES = sorted((ROOT / "crates/gullet-cli/jobs/routes").glob("*.toml"))
 
 
 def rows(path: str) -> list[dict[str, str]]:

@@ -8,6 +8,8 @@ Ranges are those of a shop; a callable draws from what was drawn before it.
 from __future__ import annotations
 
 import numpy as np
+import renderings_studies as studies
+from renderings_wear import CASES as WEAR
 from scipy import integrate, optimize
 
 PI = np.pi
@@ -139,38 +141,6 @@ def arc_power(kc11, chip_exponent, feed_per_tooth, diameter, radial_depth, axial
     end = np.arccos(1 - 2 * radial_depth / diameter)
     work = integrate.quad(force, 0, end, epsabs=0, epsrel=1e-11, limit=400)[0]
     return work / (2 * PI) * teeth * PI * diameter * spindle_speed
-
-
-def cheapest_life(exponent, change_time, edge_cost, machine_rate):
-    """Life of least cost: a part takes a time in cut that grows with the life to the exponent."""
-
-    def cost(logarithm):
-        life = np.exp(logarithm)
-        cut = life**exponent
-        return machine_rate * (cut + change_time * cut / life) + edge_cost * cut / life
-
-    found = optimize.minimize_scalar(cost, bounds=(-3, 18), method="bounded", options={"xatol": 1e-11})
-    return np.exp(found.x)
-
-
-@per_row
-def cost_life(taylor_exponent, change_time, edge_cost, machine_rate):
-    return cheapest_life(taylor_exponent, change_time, edge_cost, machine_rate)
-
-
-@per_row
-def production_life(taylor_exponent, change_time):
-    return cheapest_life(taylor_exponent, change_time, 0.0, 1.0)
-
-
-@per_row
-def cost_speed(taylor_speed, taylor_exponent, change_time, edge_cost, machine_rate):
-    return taylor_speed * (cheapest_life(taylor_exponent, change_time, edge_cost, machine_rate) / 60) ** -taylor_exponent
-
-
-@per_row
-def production_speed(taylor_speed, taylor_exponent, change_time):
-    return taylor_speed * (cheapest_life(taylor_exponent, change_time, 0.0, 1.0) / 60) ** -taylor_exponent
 
 
 def rapid_move(distance, rapid_speed, acceleration):
@@ -443,11 +413,6 @@ CASES = {
         lambda v: (v.depth + v.approach) / v.lead * (1 / v.spindle_speed + 1 / v.reverse_speed) + 2 * v.reversal_time),
     "rapid_time": ({"distance": (1e-3, 1), "rapid_speed": (0.05, 1), "acceleration": (0.2, 10)}, per_row(rapid_move)),
     "band_saw_time": ({"area": (1e-4, 0.05), "cutting_rate": (1e-6, 1e-4)}, lambda v: v.area / v.cutting_rate),
-    "tool_change_time_per_part": ({}, lambda v: v.change_time / (v.tool_life / v.cutting_time)),
-    "learning_unit_time": (
-        {"first_unit_time": (60, 9000), "learning_rate": (0.7, 1), "unit": whole(1, 500)},
-        # Every doubling of the count takes the rate once.
-        lambda v: v.first_unit_time * v.learning_rate ** np.log2(v.unit)),
     "standard_time": ({"normal_time": (10, 900), "allowance": (0, 0.3)}, lambda v: v.normal_time + v.allowance * v.normal_time),
     "two_face_friction_capacity": ({}, lambda v: v.friction * v.clamping_force + v.friction * v.clamping_force),
     "required_clamping_force": (
@@ -481,22 +446,6 @@ CASES = {
         lambda v: v.reference_life
         * np.exp(-(np.log(v.speed_ratio) + v.feed_exponent * np.log(v.feed_ratio)
                    + v.depth_exponent * np.log(v.depth_ratio)) / v.taylor_exponent), 1e-10),
-    # A search finds an optimum to the root of the rounding.
-    "minimum_cost_life": ({}, cost_life, 1e-5),
-    "maximum_production_life": ({}, production_life, 1e-5),
-    "minimum_cost_speed": ({}, cost_speed, 1e-5),
-    "maximum_production_speed": ({}, production_speed, 1e-5),
-    "unit_cost": (
-        {},
-        lambda v: v.machine_rate * (v.handling_time + v.cutting_time)
-        + (v.machine_rate * v.change_time + v.edge_cost) / (v.tool_life / v.cutting_time)),
-    "unit_cost_whole_parts": (
-        {"cutting_time": share("tool_life", 0.05, 0.9)},
-        lambda v: v.machine_rate * (v.handling_time + v.cutting_time)
-        + (v.machine_rate * v.change_time + v.edge_cost) / (v.tool_life // v.cutting_time)),
-    "lot_time": (
-        {"setup_time": (600, 9000), "cycle_time": (10, 600), "lot_size": whole(1, 300)},
-        lambda v: v.setup_time + v.cycle_time * v.lot_size),
     "tap_drill_diameter": (
         {}, lambda v: v.major_diameter - v.thread_percent * (v.thread_basis * v.pitch)),
     "thread_percent": (
@@ -518,6 +467,9 @@ CASES = {
     "best_spindle_speed": (
         {"natural_frequency": (100, 3000), "waves": whole(1, 10)}, lambda v: v.natural_frequency / v.waves / v.teeth),
 }
+CASES.update(WEAR)
+
+CASES.update(studies.CASES)
 
 
 def least_real_part(stiffness, damping):
@@ -540,3 +492,15 @@ CASES |= renderings_mills.CASES
 from renderings_turning import CASES as TURNING  # noqa: E402
 
 CASES |= TURNING
+from renderings_holes_cycles import CASES as HOLE_CYCLES  # noqa: E402
+
+CASES |= HOLE_CYCLES
+from renderings_lathe import CASES as LATHE  # noqa: E402
+
+CASES |= LATHE
+
+
+import renderings_cost  # noqa: E402  (rests on what stands above)
+
+CASES |= renderings_cost.CASES
+RANGES |= renderings_cost.RANGES | RANGES

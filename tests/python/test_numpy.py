@@ -16,7 +16,8 @@ SI = {kind: next((unit for unit in ("m", "s", "m/s", "rps", "rad", "N", "N/m", "
       for kind in gullet.kinds()}
 # Quadratures and searches go row by row.
 SLOW = {"facing_time_constant_speed", "facing_time_limited_speed", "arc_mean_cutting_power", "minimum_cost_life",
-        "maximum_production_life", "minimum_cost_speed", "maximum_production_speed", "rapid_time", "parting_time"}
+        "maximum_production_life", "minimum_cost_speed", "maximum_production_speed", "rapid_time", "parting_time",
+        "learning_total_time_unit_curve"}
 
 
 def drawn(name: str, own: dict, count: int) -> dict[str, np.ndarray]:

@@ -42,6 +42,28 @@ def test_batches_and_threads_draw_alike():
     assert column(other, name) != column(whole, name)
 
 
+def test_partitions_draw_as_the_whole_where_their_first_row_is_known():
+    name = "mean_tangential_force_p50_n"
+    whole = column(gullet.study({"radial_depth_mm": DEPTHS}, **COMMON, **DRAWN), name)
+
+    def partition(first, last, **more):
+        batches = [{"radial_depth_mm": DEPTHS[first:last]}]
+        (done,) = gullet.study_batches(batches, **COMMON, **DRAWN, **more)
+        return column(done, name)
+
+    for first, last in [(0, 9), (9, 30), (30, 40)]:
+        assert partition(first, last, first_row=first) == whole[first:last]
+    # Without it partitions share their draws; numbered far apart they do not.
+    same = {"radial_depth_mm": [1.0] * 5}
+    apart = [
+        column(next(gullet.study_batches([same], **COMMON, **DRAWN, first_row=key << 40)), name) for key in (0, 1, 2)
+    ]
+    assert len({value for part in apart for value in part}) == 15
+    with pytest.raises(gullet.GulletError) as error:
+        next(gullet.study_batches([same], **COMMON, **DRAWN, first_row=-1))
+    assert [(p.parameter, p.code) for p in error.value.problems] == [("first_row", "out_of_range")]
+
+
 def test_bad_spreads_are_told_with_bad_columns():
     with pytest.raises(gullet.GulletError) as error:
         gullet.study(

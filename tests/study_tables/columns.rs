@@ -4,10 +4,11 @@ use super::*;
 use arrow_array::{BooleanArray, Int64Array};
 use arrow_schema::DataType;
 use gullet::error::Code;
+use gullet::operation::{Operation, process};
 use gullet::plan::Job;
 use gullet::quantity::UnitSystem;
-use gullet::study::{Base, Input};
-use gullet_table::{Columns, Role, TextNumbers, role};
+use gullet::study::Base;
+use gullet_table::{Columns, Role, Takes, TextNumbers};
 
 fn schema(columns: &[(&str, DataType)]) -> Schema {
     let fields: Vec<Field> = columns
@@ -37,14 +38,25 @@ fn problems(columns: &[(&str, DataType)], constants: &[(String, String)]) -> Vec
 
 #[test]
 fn every_input_and_choice_has_a_column_that_is_read() {
-    for input in Input::ALL {
-        for unit in gullet::quantity::units(input.kind()) {
-            let suffix = unit.suffix();
-            let name = match suffix.is_empty() {
-                true => input.name().to_owned(),
-                false => format!("{}_{suffix}", input.name()),
-            };
-            assert_eq!(role(&name), Role::Number(*input, unit), "{name}");
+    let milling = Operation::ALL.iter().map(|operation| operation.name());
+    for operation in milling.chain(process::ALL.iter().map(|process| process.name)) {
+        let takes = Takes::of_operation(Some(operation));
+        for input in takes.numbers() {
+            for unit in gullet::quantity::units(input.kind) {
+                let suffix = unit.suffix();
+                let name = match suffix.is_empty() {
+                    true => input.name.to_owned(),
+                    false => format!("{}_{suffix}", input.name),
+                };
+                assert_eq!(
+                    takes.role(&name),
+                    Role::Number(*input, unit),
+                    "{operation}: {name}"
+                );
+            }
+        }
+        for pick in takes.picks() {
+            assert_eq!(takes.role(pick.name()), Role::Choice(*pick), "{operation}");
         }
     }
 }

@@ -323,7 +323,7 @@ fn a_null_that_the_row_does_not_need_is_no_fault() {
                 Some("slotting"),
                 Some("side-milling"),
                 None,
-                Some("drilling"),
+                Some("polishing"),
             ]),
         ),
         ("radial_depth_mm", numbers(&[None, None, Some(1.0), None])),

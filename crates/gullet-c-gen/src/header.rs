@@ -13,6 +13,17 @@ const INITIALISERS: &[&str] = &[
     "gullet_plan_summary",
     "gullet_planned_pass",
     "gullet_study_batch",
+    "gullet_draws",
+    "gullet_study_summary",
+    "gullet_edge_economics",
+    "gullet_economic_speed",
+    "gullet_snapping",
+    "gullet_lot",
+    "gullet_lot_price",
+    "gullet_fit_options",
+    "gullet_taylor_law",
+    "gullet_kienzle_law",
+    "gullet_fit_quality",
 ];
 
 /// Longest line, where words allow it.
@@ -31,9 +42,13 @@ const FILES: &[&str] = &[
     "cut.rs",
     "generated/records.rs",
     "plan.rs",
+    "economics.rs",
     "study.rs",
+    "fit.rs",
     "names.rs",
     "generated/studies.rs",
+    "draws.rs",
+    "table_report.rs",
     "arrow.rs",
 ];
 

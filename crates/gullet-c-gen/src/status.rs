@@ -102,10 +102,7 @@ fn core_codes() -> Outcome<(Vec<Variant>, Vec<Variant>)> {
     if known != found {
         return Err(format!("error.rs says {found:?}, the core {known:?}"));
     }
-    Ok((
-        errors,
-        variants("operation/cut.rs", "pub enum WarningCode {")?,
-    ))
+    Ok((errors, variants("error.rs", "pub enum WarningCode {")?))
 }
 
 /// The constants and the function that names them.

@@ -23,6 +23,7 @@ pub fn suffix(kind: Kind) -> Outcome<(&'static str, &'static str)> {
         Kind::Pressure => ("_pa", "Pa"),
         Kind::Power => ("_w", "W"),
         Kind::Torque => ("_n_m", "N.m"),
+        Kind::Energy => ("_j", "J"),
         Kind::VolumeRate => ("_m3_per_s", "m3/s"),
         Kind::AreaRate => ("_m2_per_s", "m2/s"),
         Kind::Money => ("_money", ""),

@@ -6,7 +6,8 @@ use crate::guard::guard;
 use crate::memory::{Opaque, handle, handle_out, held, maybe, out, text, write_text};
 use crate::model::{Over, Tables, gullet_library, release};
 use crate::plan::gullet_job;
-use crate::study::execution;
+use crate::study::{execution, status_of};
+use crate::table_report::{Shared, gullet_study_report};
 use core::ffi::{CStr, c_char};
 use gullet::error::Error;
 use gullet::formula::split_arguments;
@@ -16,7 +17,7 @@ use gullet_arrow::{
     FFI_ArrowSchema as ArrowSchema, ImportError, Incoming, array_of, batch_of, computed,
     schema_from_ffi, schema_of,
 };
-use gullet_table::{Answer, StudyOptions, StudyPlan};
+use gullet_table::{StudyOptions, StudyPlan};
 use std::sync::Arc;
 
 /// A study made ready for tables of one schema. Any number of threads may use it at once. It needs a
@@ -71,9 +72,15 @@ unsafe fn optional<'a>(
 /// cost_per_hour adds a column with the cost. Other columns are passed through; a name that is
 /// nearly that of an input is refused. `constants` gives what no column does: "material=6061;
 /// axial_depth=6 mm". `options`: "units=metric" or inch; "columns=usual", all, or names with commas;
-/// "text_numbers=refused", kept or replaced; "pass_through=" names with commas. Either may be NULL.
+/// "text_numbers=refused", kept or replaced; "pass_through=" names with commas;
+/// "spread.cutting_force=0.9..1.15" draws that quantity, spread evenly between two factors
+/// (0.9..1..1.2 likeliest in the middle, sigma 0.1 log-normal), with "draws=1000", "seed=1",
+/// "quantiles=0.05,0.5,0.95" and "first_row=0" as in gullet_draws. Either may be NULL.
 /// What neither gives is as in `job`; without a job some inputs have the defaults of job files, see
-/// gullet_table_study_assumptions. `library` NULL stands for the tables of the job, or the built-in
+/// gullet_table_study_assumptions. Rows are milling cuts; with "operation=drilling" among the
+/// constants, or another operation of its own, the columns are the inputs of that operation
+/// (diameter_mm, depth_in, hole), and a column operation is refused: such a table is split. `library`
+/// NULL stands for the tables of the job, or the built-in
 /// ones. Every problem of the columns, constants and options is told at once. Free it with
 /// gullet_table_study_free.
 #[unsafe(no_mangle)]
@@ -194,9 +201,42 @@ pub unsafe extern "C" fn gullet_table_study_run(
     threads: u32,
     results_out: *mut ArrowArray,
 ) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { run(study, rows, threads, core::ptr::null(), results_out) }
+}
+
+/// As gullet_table_study_run, and adds the rows to a report, unless NULL. They are numbered on from the
+/// rows that the report has, which what is drawn depends on.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_table_study_run_with_report(
+    study: *const gullet_table_study,
+    rows: *mut ArrowArray,
+    threads: u32,
+    report: *const gullet_study_report,
+    results_out: *mut ArrowArray,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { run(study, rows, threads, report, results_out) }
+}
+
+/// # Safety
+/// As the header asks of the functions it serves; the report may be NULL.
+unsafe fn run(
+    study: *const gullet_table_study,
+    rows: *mut ArrowArray,
+    threads: u32,
+    report: *const gullet_study_report,
+    results_out: *mut ArrowArray,
+) -> gullet_status {
     guard(|| {
         // SAFETY: the caller's promise in the header.
-        let (study, target) = unsafe { (held(study, "study")?, out(results_out, "results_out")?) };
+        let (study, report, target) = unsafe {
+            (
+                held(study, "study")?,
+                maybe(report, "report")?.cloned().unwrap_or_default(),
+                out(results_out, "results_out")?,
+            )
+        };
         let execution = execution(threads)?;
         // SAFETY: the caller's promise in the header.
         unsafe { out(rows, "rows")? };
@@ -205,13 +245,11 @@ pub unsafe extern "C" fn gullet_table_study_run(
         let plan = study.plan.get();
         // SAFETY: the caller's promise in the header.
         let batch = unsafe { batch_of(array, &plan.input_schema())? };
-        let Answer { batch, summary, .. } = plan.run(&batch, &[], execution)?;
-        target.write(array_of(batch));
-        Ok(if summary.ok() < summary.rows() {
-            GULLET_WARNING_ROWS_REFUSED
-        } else {
-            GULLET_OK
-        })
+        let mut report = report.lock();
+        let answer = plan.run_from(report.rows(), &batch, &[], execution)?;
+        let refused = answer.summary.ok() < answer.summary.rows();
+        target.write(array_of(report.add(answer)));
+        Ok(status_of(refused))
     })
 }
 
@@ -220,12 +258,15 @@ fn next(
     plan: &StudyPlan,
     incoming: &mut Incoming,
     execution: Execution,
+    report: &Shared,
 ) -> Option<Result<gullet_arrow::RecordBatch, String>> {
-    let mut answer = None;
+    let mut done = None;
     let status = guard(|| {
-        let batch = incoming.next().transpose()?;
-        let run = |batch| plan.run(&batch, &[], execution);
-        answer = batch.map(run).transpose()?;
+        if let Some(batch) = incoming.next().transpose()? {
+            let mut report = report.lock();
+            let answer = plan.run_from(report.rows(), &batch, &[], execution)?;
+            done = Some(report.add(answer));
+        }
         Ok(GULLET_OK)
     });
     if status < GULLET_OK {
@@ -233,7 +274,7 @@ fn next(
         let text = unsafe { CStr::from_ptr(message()) };
         return Some(Err(text.to_string_lossy().into_owned()));
     }
-    answer.map(|answer| Ok(answer.batch))
+    done.map(Ok)
 }
 
 /// Computes the batches of a stream as they are asked for: a stream again, of the schema of
@@ -248,9 +289,42 @@ pub unsafe extern "C" fn gullet_table_study_stream(
     threads: u32,
     results_out: *mut ArrowArrayStream,
 ) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { stream(study, rows, threads, core::ptr::null(), results_out) }
+}
+
+/// As gullet_table_study_stream, and adds each batch to a report, unless NULL, as it is computed. Rows
+/// are numbered on from the rows that the report has then. The report may be freed before the results.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_table_study_stream_with_report(
+    study: *const gullet_table_study,
+    rows: *mut ArrowArrayStream,
+    threads: u32,
+    report: *const gullet_study_report,
+    results_out: *mut ArrowArrayStream,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { stream(study, rows, threads, report, results_out) }
+}
+
+/// # Safety
+/// As the header asks of the functions it serves; the report may be NULL.
+unsafe fn stream(
+    study: *const gullet_table_study,
+    rows: *mut ArrowArrayStream,
+    threads: u32,
+    report: *const gullet_study_report,
+    results_out: *mut ArrowArrayStream,
+) -> gullet_status {
     guard(|| {
         // SAFETY: the caller's promise in the header.
-        let (study, target) = unsafe { (held(study, "study")?, out(results_out, "results_out")?) };
+        let (study, report, target) = unsafe {
+            (
+                held(study, "study")?,
+                maybe(report, "report")?.cloned().unwrap_or_default(),
+                out(results_out, "results_out")?,
+            )
+        };
         let execution = execution(threads)?;
         // SAFETY: the caller's promise in the header.
         unsafe { out(rows, "rows")? };
@@ -259,7 +333,9 @@ pub unsafe extern "C" fn gullet_table_study_stream(
         let plan = study.plan.clone();
         plan.get().check(&incoming.schema())?;
         let schema = plan.get().schema();
-        let stream = computed(schema, move || next(plan.get(), &mut incoming, execution));
+        let stream = computed(schema, move || {
+            next(plan.get(), &mut incoming, execution, &report)
+        });
         target.write(stream);
         Ok(GULLET_OK)
     })

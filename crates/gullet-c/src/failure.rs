@@ -57,7 +57,7 @@ pub(crate) fn fault(
 }
 
 /// A problem as C reads it.
-struct Kept {
+pub(crate) struct Kept {
     status: i32,
     parameter: CString,
     value: CString,
@@ -83,7 +83,7 @@ fn text(text: &str) -> CString {
 }
 
 impl Kept {
-    fn problem(problem: &Problem) -> Kept {
+    pub(crate) fn problem(problem: &Problem) -> Kept {
         Kept {
             status: -problem.code.number(),
             parameter: text(&problem.parameter),
@@ -92,6 +92,18 @@ impl Kept {
             remedy: text(&problem.remedy),
             message: text(&problem.to_string()),
         }
+    }
+
+    /// Its status and texts: parameter, value, admissible, remedy, message.
+    pub(crate) fn told(&self) -> (i32, [*const c_char; 5]) {
+        let texts = [
+            &self.parameter,
+            &self.value,
+            &self.admissible,
+            &self.remedy,
+            &self.message,
+        ];
+        (self.status, texts.map(|text| text.as_ptr()))
     }
 
     fn fault(fault: &Fault) -> Kept {
@@ -179,9 +191,7 @@ pub(crate) fn message() -> *const c_char {
 pub(crate) fn problem(index: usize) -> Option<(i32, [*const c_char; 5])> {
     LAST.try_with(|last| {
         let last = last.try_borrow().ok()?;
-        let p = last.problems.get(index)?;
-        let texts = [&p.parameter, &p.value, &p.admissible, &p.remedy, &p.message];
-        Some((p.status, texts.map(|text| text.as_ptr())))
+        Some(last.problems.get(index)?.told())
     })
     .ok()
     .flatten()

@@ -15,7 +15,10 @@ compile_error!(
 #[cfg(feature = "arrow")]
 mod arrow;
 pub mod cut;
+mod draws;
+pub mod economics;
 mod failure;
+mod fit;
 mod formula;
 #[rustfmt::skip]
 #[allow(clippy::too_many_arguments)]
@@ -30,6 +33,8 @@ pub mod quantity;
 mod report;
 mod structs;
 mod study;
+#[cfg(feature = "arrow")]
+mod table_report;
 mod version;
 
 // For the library that panics on demand.

@@ -6,7 +6,8 @@ use crate::generated::status::*;
 use crate::structs::{Sized32, room};
 use core::ffi::c_char;
 
-/// One problem. The texts stay valid until the next call on the same thread that fails.
+/// One problem. The texts of gullet_last_error stay valid until the next call on the same thread that
+/// fails, those of gullet_study_report_problem until the report is freed.
 #[repr(C)]
 #[derive(Clone, Copy)]
 pub struct gullet_problem {
@@ -31,6 +32,23 @@ pub struct gullet_problem {
 unsafe impl Sized32 for gullet_problem {
     const NAME: &'static str = "gullet_problem";
     const FIRST: usize = 48;
+}
+
+impl gullet_problem {
+    /// A status with its texts.
+    pub(crate) fn of(
+        (status, [parameter, value, admissible, remedy, message]): (i32, [*const c_char; 5]),
+    ) -> gullet_problem {
+        gullet_problem {
+            struct_size: size_of::<gullet_problem>() as u32,
+            status,
+            parameter,
+            value,
+            admissible,
+            remedy,
+            message,
+        }
+    }
 }
 
 /// Name of a status, such as "out_of_range"; "unknown" for a number that is none. Static.
@@ -61,22 +79,13 @@ pub unsafe extern "C" fn gullet_last_error(
     problem: *mut gullet_problem,
 ) -> gullet_status {
     // Outside the guard, which would keep a failure of this call; nothing here computes or panics.
-    let Some((status, [parameter, value, admissible, remedy, message])) = failure::problem(index)
-    else {
+    let Some(told) = failure::problem(index) else {
         return GULLET_ERROR_OUT_OF_RANGE;
     };
     // SAFETY: the caller's promise in the header.
     match unsafe { room(problem, "problem") } {
         Ok(room) => {
-            room.write(gullet_problem {
-                struct_size: size_of::<gullet_problem>() as u32,
-                status,
-                parameter,
-                value,
-                admissible,
-                remedy,
-                message,
-            });
+            room.write(gullet_problem::of(told));
             GULLET_OK
         }
         Err(failure::Failure::Own(fault)) => fault.status,

@@ -211,7 +211,7 @@ unsafe impl Sized32 for gullet_study_batch {
 }
 
 /// A number of the header that stands for nothing.
-fn no_such(parameter: &str, number: i32) -> Failure {
+pub(crate) fn no_such(parameter: &str, number: i32) -> Failure {
     Problem::new(
         Code::OutOfRange,
         parameter,
@@ -231,16 +231,19 @@ fn reserved(parameter: &str, value: i32) -> Result<(), Failure> {
 }
 
 /// What is written, as bytes of the caller.
-type Written = Vec<(&'static str, (usize, usize))>;
+type Written = Vec<Target>;
+
+/// A parameter, and where its bytes begin and end.
+pub(crate) type Target = (&'static str, (usize, usize));
 
 /// The rows of a batch, and the places of the results in the core's list.
-struct Read<'a> {
-    rows: Rows<'a>,
-    wanted: Vec<usize>,
+pub(crate) struct Read<'a> {
+    pub(crate) rows: Rows<'a>,
+    pub(crate) wanted: Vec<usize>,
 }
 
 /// Where the results of a batch go: checked, and apart from all that is read.
-struct Targets<'a> {
+pub(crate) struct Targets<'a> {
     columns: Vec<&'a mut [f64]>,
     status: &'a mut [i32],
     bytes: [&'a mut [u8]; 3],
@@ -266,9 +269,14 @@ unsafe fn column<'a, T>(
 }
 
 impl gullet_study_batch {
+    /// What is read and written; `more` is written too.
+    ///
     /// # Safety
     /// Each pointer is NULL, misaligned, or points to as many values as the batch says.
-    unsafe fn read<'a>(&self) -> Result<(Read<'a>, Targets<'a>), Failure> {
+    pub(crate) unsafe fn read<'a>(
+        &self,
+        more: &[Target],
+    ) -> Result<(Read<'a>, Targets<'a>), Failure> {
         let count = self.count;
         // Copied, so that nothing borrows from what might be written over.
         // SAFETY: the same promise.
@@ -281,6 +289,7 @@ impl gullet_study_batch {
         };
         let mut wanted = Vec::with_capacity(results.len());
         let mut written: Written = Vec::with_capacity(results.len() + 4);
+        written.extend_from_slice(more);
         written.push(("status_out", extent(self.status_out, count, "status_out")?));
         let bytes = [
             ("binding_limit_out", self.binding_limit_out),
@@ -386,7 +395,7 @@ fn part_of<'a>(rows: &Rows<'a>, start: usize, end: usize) -> Rows<'a> {
 
 impl Targets<'_> {
     /// Takes over the results of the rows from `start` on; whether a row was refused.
-    fn write(&mut self, start: usize, results: &Results) -> bool {
+    pub(crate) fn write(&mut self, start: usize, results: &Results) -> bool {
         let mut refused = false;
         let room = self.status.iter_mut().skip(start);
         for (slot, code) in room.zip(&results.status) {
@@ -408,6 +417,34 @@ impl Targets<'_> {
             }
         }
         refused
+    }
+}
+
+/// Computes rows block after block; whether one was refused. Once without rows too, so that a wrong
+/// batch is always refused.
+pub(crate) fn in_blocks(
+    rows: &Rows<'_>,
+    block: usize,
+    mut compute: impl FnMut(usize, &Rows<'_>) -> Result<bool, Failure>,
+) -> Result<bool, Failure> {
+    let mut refused = false;
+    let mut start = 0usize;
+    loop {
+        let end = start.saturating_add(block).min(rows.count);
+        refused |= compute(start, &part_of(rows, start, end))?;
+        start = end;
+        if start >= rows.count {
+            return Ok(refused);
+        }
+    }
+}
+
+/// The status of a call over rows.
+pub(crate) fn status_of(refused: bool) -> gullet_status {
+    if refused {
+        GULLET_WARNING_ROWS_REFUSED
+    } else {
+        GULLET_OK
     }
 }
 
@@ -433,28 +470,15 @@ pub unsafe extern "C" fn gullet_study_run(
         let (study, batch) = unsafe { (held(study, "study")?, take(batch, "batch")?) };
         let execution = execution(batch.threads)?;
         // SAFETY: the caller's promise in the header.
-        let (Read { rows, wanted }, mut targets) = unsafe { batch.read()? };
+        let (Read { rows, wanted }, mut targets) = unsafe { batch.read(&[])? };
         let block = BLOCK.saturating_mul(execution.threads());
         let mut results = Results::default();
-        let mut refused = false;
-        let mut start = 0usize;
-        // Once without rows too, so that a wrong batch is always refused.
-        loop {
-            let end = start.saturating_add(block).min(rows.count);
-            let rows = part_of(&rows, start, end);
+        let refused = in_blocks(&rows, block, |start, rows| {
             study
                 .get()
-                .run_into(&rows, &wanted, execution, &mut results)?;
-            refused |= targets.write(start, &results);
-            start = end;
-            if start >= batch.count {
-                break;
-            }
-        }
-        Ok(if refused {
-            GULLET_WARNING_ROWS_REFUSED
-        } else {
-            GULLET_OK
-        })
+                .run_into(rows, &wanted, execution, &mut results)?;
+            Ok(targets.write(start, &results))
+        })?;
+        Ok(status_of(refused))
     })
 }

@@ -8,17 +8,19 @@ use gullet::error::{Result, unknown_name};
 const PAGES: &[(&str, &str, &str)] = &[
     (
         "card",
-        "the set-up card of a job",
+        "the set-up card of a job, or the cards of a route",
         "gullet card JOB [--format text|json|html] [--output FILE] [--overlay FILE]... [--units inch|metric] [--steps]
 
 Plans the job and writes its set-up card: what to set, how deep each pass, which limit binds and why.
+A route file (route = \"squared-block\") gives a summary page and a card for each clamping: order of
+the faces, datum, parallels, stock, where to measure, time and cost.
 
-  JOB                a job file in TOML, in JSON where its name ends in .json; - reads standard input
+  JOB                a job or route file in TOML, in JSON where its name ends in .json; - reads standard input
   --format FORMAT    text, json or html; without it the ending of --output decides, else text
   --output FILE      write there, all or nothing, instead of standard output
   --overlay FILE     a shop's own table (CSV) laid over the built-in ones; may be repeated
   --units SYSTEM     print in inch or metric units instead of the job's own
-  --steps            html: pages with every worked step behind the card
+  --steps            html: pages with every worked step behind the card; text: of a route, too
 ",
     ),
     (
@@ -51,9 +53,38 @@ Computes a cut for every row of IN and writes the rows with their results to OUT
 Columns of numbers have their unit behind the name: axial_depth_mm, cutter_diameter_in,
 spindle_speed_rpm. Columns of names: material, machine, practice, operation, pass, direction,
 cutter_material, cutter_form. cost_per_hour adds a cost. Other columns are passed through.
+Rows are milling cuts. With --set operation=drilling, or another operation of its own, the inputs of
+that operation are the columns: diameter_mm, depth_in, hole; a table that mixes such operations is
+split by them.
 A row that cannot be computed gets the code of its error in the column status; the rest is computed.
 
   gullet study crates/gullet-cli/studies/stop_blocks.csv stops.csv --job crates/gullet-cli/jobs/gib_strip.toml --summary
+  gullet study crates/gullet-cli/studies/holes.csv holes.csv --set operation=drilling --set machine=small-cnc-mill --set cutter_material=HSS
+",
+    ),
+    (
+        "cost",
+        "the economic speed of a cut, and what a lot takes and costs",
+        "gullet cost speed NAME=VALUE... [--machine NAME | --speeds LIST] [--units inch|metric] [--json]
+gullet cost lot NAME=VALUE... [--lots LIST] [--steps] [--units inch|metric] [--json]
+
+speed: the speeds of least cost and of least time, what a part takes and costs there, and with a
+spindle the best of its speeds, its neighbours, and what the spindle's speed costs. Names:
+  machine_rate, change_time, taylor_speed (for a life of one minute), taylor_exponent, diameter,
+  travel, feed_per_rev; edge_cost, handling_time, in_cut_share where they are not 0, 0 and 1
+
+  --machine NAME     a machine of `gullet list machines`
+  --speeds LIST      steps of a spindle, rising: --speeds '70 rpm, 110 rpm, 176 rpm'
+
+lot: time and cost of a part, share by share, and of the lot. Names:
+  lot_size, machine_rate, cutting_time; setup_time, handling_time, moving_time, change_time, edge_cost,
+  parts_per_edge, gauging_time, gauged_every, material_cost, and one of each of these pairs:
+  allowance_of_normal_time or allowance_of_standard_time, wright_rate or crawford_rate
+
+  --lots LIST        lots of several sizes: --lots 1,10,100 in place of lot_size
+  --steps            every formula with its numbers
+
+  gullet cost lot machine_rate='60 money/h' setup_time='30 min' cutting_time='4 min' --lots 1,10,100
 ",
     ),
     (
@@ -74,6 +105,39 @@ With inputs: its card; settings the machine really has, what follows, limits, wo
   --steps            html: pages with every worked step behind the card
 
   gullet operate drilling diameter='8.5 mm' depth='22 mm' --material 1018 --machine small-cnc-mill
+",
+    ),
+    (
+        "fit",
+        "own readings: tool life after Taylor, cutting force after Kienzle",
+        "gullet fit taylor|extended-taylor|kienzle READINGS.csv [--confidence SHARE] [--source TEXT] [--units inch|metric]
+           [--criterion TEXT] [--reference-feed LENGTH] [--reference-depth LENGTH] [--json]
+           [--output FILE --material ID [--tool-material NAME] [--id ID] [--overlay FILE]...]
+
+Fits a law to readings by least squares of their logarithms and tells it with the limits of its
+confidence, the scatter and the residuals; refuses readings that cannot carry it, with the reason.
+
+  taylor             columns cutting_speed and tool_life: v T^n = C, C for a life of one minute
+  extended-taylor    feed_per_rev besides, and depth_of_cut where there is such a column:
+                     v T^n (f/f_0)^a (d/d_0)^b = C
+  kienzle            chip_thickness and force_per_width (cutting force over width of chip): the pair
+                     k_c1.1 and m_c, which belong together
+  READINGS.csv       a row a reading, the unit behind each name: cutting_speed_m_per_min,
+                     tool_life_min, feed_per_rev_mm, force_per_width_n_per_mm; - reads standard input
+  --confidence SHARE of the limits, two-sided: '95 %' without it
+  --source TEXT      where the readings come from; the file's name without it
+  --criterion TEXT   when an edge counted as worn: 'VB 0.3 mm', 'ISO 3685 VB 0.3 mm', or words
+  --reference-feed LENGTH, --reference-depth LENGTH
+                     f_0 and d_0 that C is for; the geometric means of the readings without them
+  --output FILE      writes what is fitted as a shop's own table, for --overlay of other commands
+  --material ID      the material that it is for; of kienzle its row with the new pair in the first place
+  --tool-material NAME  of the edges, such as HSS: needed for a table of tool life
+  --id ID            id of the row of tool life; own-1 without it
+  --overlay FILE     a shop's own table (CSV) laid over the built-in ones; may be repeated
+
+The law gives median lives: half of all edges last longer. The mean is exp(s^2/2) times as long.
+
+  gullet fit extended-taylor tests/data/lathe1.csv --reference-feed '1 mm'
 ",
     ),
     (
@@ -120,11 +184,22 @@ Lists what there is to choose from, with a shop's own tables laid over the built
 ",
     ),
     (
-        "schema",
-        "the form of a job file as a JSON Schema",
-        "gullet schema
+        "reference",
+        "every formula and operation on one page",
+        "gullet reference [--format html|text] [--output FILE]
 
-Prints the JSON Schema of a job file, for editors that check while one types.
+Prints all formulas with equation, arguments, ranges, validity, source and example, and all operations
+with inputs, results, limits and cautions: one HTML page without script or network, or plain text.
+
+  gullet reference --output reference.html
+",
+    ),
+    (
+        "schema",
+        "the form of a job or route file as a JSON Schema",
+        "gullet schema [job|route]
+
+Prints the JSON Schema of a job file, or of a route file, for editors that check while one types.
 ",
     ),
     (

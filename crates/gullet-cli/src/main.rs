@@ -6,6 +6,8 @@ mod arguments;
 mod command;
 mod files;
 mod help;
+mod readings;
+mod reference;
 mod replace;
 mod study;
 

@@ -1,25 +1,13 @@
-//! What a study starts from: the lists that names pick from, and the stand-ins where nothing is
-//! given.
+//! What a study starts from where nothing is given.
 
 use gullet::Result;
-use gullet::model::{Cutter, CutterForm, Direction, Hold, Machine, PassKind, Practice};
+use gullet::model::{Cutter, CutterForm, Direction, Hold, PassKind, Practice};
 use gullet::operation::{Operation, Pass};
 use gullet::plan::Part;
 use gullet::quantity::si;
 use gullet::study::{Base, Input};
 use gullet::table::Library;
-
-/// Adds what the library knows behind the base's own, so that names can pick from both.
-pub(crate) fn with_library(mut base: Base, library: &Library) -> Result<Base> {
-    base.materials.extend(library.materials().iter().cloned());
-    for name in Machine::BUILTIN {
-        base.machines.push(Machine::builtin(name)?);
-    }
-    for name in Practice::BUILTIN {
-        base.practices.push(Practice::builtin(name)?);
-    }
-    Ok(base)
-}
+use std::sync::OnceLock;
 
 /// The defaults of job files.
 pub(crate) struct Defaults {
@@ -31,8 +19,15 @@ pub(crate) struct Defaults {
 }
 
 impl Defaults {
+    /// Those of every study: no table has a say in them.
+    pub(crate) fn all() -> Result<&'static Defaults> {
+        static ALL: OnceLock<Result<Defaults>> = OnceLock::new();
+        let all = ALL.get_or_init(|| Defaults::read(Library::builtin()));
+        all.as_ref().map_err(Clone::clone)
+    }
+
     /// As the sections of a job file have them, where only the needed keys are given.
-    pub(crate) fn read(library: &Library) -> Result<Defaults> {
+    fn read(library: &Library) -> Result<Defaults> {
         let end_mill = cutter("square", "", library)?;
         let face_mill = cutter("face-mill", r#", "cutting_edge_angle": "45 deg""#, library)?;
         let hold = r#"{"clamping_force": "1 kN", "grip_depth": "10 mm"}"#;
@@ -50,20 +45,20 @@ impl Defaults {
     }
 
     /// A base in which every number that has no default is none: columns and constants give it.
-    pub(crate) fn base(self) -> Base {
+    pub(crate) fn base(&self) -> Base {
         let none = f64::NAN;
         Base {
             materials: Vec::new(),
             machines: Vec::new(),
-            practices: vec![self.practice],
+            practices: vec![self.practice.clone()],
             cutter: Cutter {
                 diameter: si(none),
                 flute_length: si(none),
                 shank_diameter: si(none),
                 stick_out: si(none),
-                ..self.cutter
+                ..self.cutter.clone()
             },
-            hold: self.hold,
+            hold: self.hold.clone(),
             part_height: si(none),
             pass: Pass {
                 operation: Operation::SideMilling,
@@ -153,7 +148,7 @@ mod tests {
 
     #[test]
     fn the_defaults_are_those_of_job_files() {
-        let defaults = Defaults::read(Library::builtin()).unwrap();
+        let defaults = Defaults::all().unwrap();
         assert_eq!(defaults.helix[1], 0.0);
         assert!((defaults.helix[0].to_degrees() - 30.0).abs() < 1e-9);
         assert_eq!(defaults.hold.jaw_friction.value, 0.15);

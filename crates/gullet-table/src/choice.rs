@@ -1,13 +1,14 @@
 //! Names in columns and constants, and the places in lists that they mean.
 
+use crate::takes::{Pick, Word, operation_named, operations, plain};
 use arrow_array::cast::AsArray;
 use arrow_array::{Array, ArrayRef};
 use arrow_schema::DataType;
 use gullet::error::{Code, Problem, unknown_name};
 use gullet::model::{Direction, Machine, PassKind, Practice};
-use gullet::operation::Operation;
-use gullet::study::{Base, Choice, FORMS};
-use gullet::table::{LibraryRef, ToolMaterial};
+use gullet::operation::{Operation, process};
+use gullet::study::{Choice, FORMS};
+use gullet::table::{LibraryRef, Material, ToolMaterial};
 use std::collections::HashMap;
 use std::sync::{Mutex, PoisonError};
 
@@ -15,7 +16,7 @@ use std::sync::{Mutex, PoisonError};
 const REMEMBERED: usize = 1 << 16;
 
 /// What a name means: a place, or the code of the error it gives.
-type Meaning = core::result::Result<u32, Code>;
+pub(crate) type Meaning = core::result::Result<u32, Code>;
 
 /// A name that means nothing, in the first row it stands in.
 pub(crate) struct Unknown {
@@ -25,14 +26,14 @@ pub(crate) struct Unknown {
 
 /// Reads the names of one choice.
 pub(crate) struct Reader {
-    choice: Choice,
+    pick: Pick,
     known: Mutex<HashMap<String, Meaning>>,
 }
 
 impl Reader {
-    pub(crate) fn new(choice: Choice) -> Reader {
+    pub(crate) fn new(pick: Pick) -> Reader {
         Reader {
-            choice,
+            pick,
             known: Mutex::default(),
         }
     }
@@ -72,7 +73,7 @@ impl Reader {
                     told.push(text);
                     unknown.extend(
                         lists
-                            .place(self.choice, text)
+                            .place(&self.pick, text)
                             .err()
                             .map(|problem| Unknown { row, problem }),
                     );
@@ -88,7 +89,7 @@ impl Reader {
             return *meaning;
         }
         let meaning = lists
-            .place(self.choice, text)
+            .place(&self.pick, text)
             .map_err(|problem| problem.code);
         if known.len() < REMEMBERED {
             known.insert(text.to_owned(), meaning);
@@ -127,7 +128,7 @@ impl Reader {
                     let text = text_at(array.values(), key).unwrap_or_default();
                     unknown.extend(
                         lists
-                            .place(self.choice, text)
+                            .place(&self.pick, text)
                             .err()
                             .map(|problem| Unknown { row, problem }),
                     );
@@ -154,6 +155,15 @@ pub(crate) fn text_at(array: &dyn Array, row: usize) -> Option<&str> {
     }
 }
 
+/// The word of a row, dictionary-encoded or not.
+pub(crate) fn word_at(array: &ArrayRef, row: usize) -> Option<&str> {
+    let Some(encoded) = array.as_any_dictionary_opt() else {
+        return text_at(array, row);
+    };
+    let key = encoded.normalized_keys().get(row).copied()?;
+    text_at(encoded.values(), key)
+}
+
 /// Whether a column of this type holds text.
 pub(crate) fn is_text(data_type: &DataType) -> bool {
     match data_type {
@@ -166,19 +176,19 @@ pub(crate) fn is_text(data_type: &DataType) -> bool {
 }
 
 /// Whether a choice can be read from a column of this type.
-pub(crate) fn check_type(choice: Choice, data_type: &DataType) -> Result<(), Problem> {
-    let flags = choice == Choice::FeedAcrossJaws && *data_type == DataType::Boolean;
-    if is_text(data_type) || flags {
+pub(crate) fn check_type(pick: &Pick, data_type: &DataType) -> Result<(), Problem> {
+    let truth = *pick == Pick::Of(Choice::FeedAcrossJaws);
+    if is_text(data_type) || (truth && *data_type == DataType::Boolean) {
         return Ok(());
     }
-    let admissible = if choice == Choice::FeedAcrossJaws {
+    let admissible = if truth {
         "booleans, or text: true or false"
     } else {
         "text: utf8, large_utf8, utf8_view or a dictionary of these"
     };
     Err(Problem::new(
         Code::WrongType,
-        choice.name(),
+        pick.name(),
         format!("a column of {data_type}"),
         admissible,
         "convert the column before it comes here",
@@ -186,12 +196,16 @@ pub(crate) fn check_type(choice: Choice, data_type: &DataType) -> Result<(), Pro
 }
 
 /// The names of a choice, for messages.
-pub(crate) fn known(choice: Choice) -> String {
+pub(crate) fn known(pick: &Pick) -> String {
+    let choice = match pick {
+        Pick::Of(choice) => *choice,
+        Pick::Word(word) => return word.words.join(", "),
+    };
     let names: Vec<&str> = match choice {
         Choice::Material => return "a material of the tables, such as 6061".to_owned(),
         Choice::Machine => Machine::BUILTIN.to_vec(),
         Choice::Practice => Practice::BUILTIN.to_vec(),
-        Choice::Operation => Operation::ALL.iter().map(|x| x.name()).collect(),
+        Choice::Operation => operations().collect(),
         Choice::Pass => PassKind::ALL.iter().map(|x| x.name()).collect(),
         Choice::Direction => Direction::ALL.iter().map(|x| x.name()).collect(),
         Choice::CutterMaterial => ToolMaterial::ALL.iter().map(|x| x.name()).collect(),
@@ -199,6 +213,14 @@ pub(crate) fn known(choice: Choice) -> String {
         _ => vec!["true", "false"],
     };
     names.join(", ")
+}
+
+/// What the base of a study has itself: names pick from it before the tables.
+#[derive(Clone, Copy)]
+pub(crate) struct Own<'b> {
+    pub materials: &'b [Material],
+    pub machines: &'b [Machine],
+    pub practices: &'b [Practice],
 }
 
 /// The lists that names pick from.
@@ -212,25 +234,21 @@ pub(crate) struct Lists<'a> {
 
 impl<'a> Lists<'a> {
     /// Of a base before the library's entries were added to it.
-    pub(crate) fn new(base: &Base, library: LibraryRef<'a>) -> Lists<'a> {
+    pub(crate) fn new(own: Own, library: LibraryRef<'a>) -> Lists<'a> {
         let pair = |id: &str, name: &str| [id.to_owned(), name.to_owned()];
         Lists {
             library,
-            own: [
-                base.materials.len(),
-                base.machines.len(),
-                base.practices.len(),
-            ],
+            own: [own.materials.len(), own.machines.len(), own.practices.len()],
             names: [
-                base.materials
+                own.materials
                     .iter()
                     .map(|own| pair(&own.id, &own.name))
                     .collect(),
-                base.machines
+                own.machines
                     .iter()
                     .map(|own| pair(&own.name, &own.name))
                     .collect(),
-                base.practices
+                own.practices
                     .iter()
                     .map(|own| pair(&own.name, &own.name))
                     .collect(),
@@ -238,10 +256,20 @@ impl<'a> Lists<'a> {
         }
     }
 
-    /// The place that a name means.
-    pub(crate) fn place(&self, choice: Choice, text: &str) -> Result<u32, Problem> {
+    /// The place that a word means.
+    pub(crate) fn place(&self, pick: &Pick, text: &str) -> Result<u32, Problem> {
         let word = text.trim();
-        let found = match choice {
+        let found = match pick {
+            Pick::Of(choice) => self.entry(*choice, word),
+            Pick::Word(Word { name, words, .. }) => among(name, word, words.iter().copied()),
+        };
+        found
+            .and_then(|place| u32::try_from(place).map_err(|_| unknown_name(pick.name(), word, [])))
+    }
+
+    fn entry(&self, choice: Choice, word: &str) -> Result<usize, Problem> {
+        let name = choice.name();
+        match choice {
             Choice::Material => self.own(0, word).map_or_else(|| self.material(word), Ok),
             Choice::Machine => self
                 .own(1, word)
@@ -249,21 +277,18 @@ impl<'a> Lists<'a> {
             Choice::Practice => self
                 .own(2, word)
                 .map_or_else(|| self.listed(2, choice, word, Practice::BUILTIN), Ok),
-            Choice::Operation => among(choice, word, Operation::ALL.iter().map(|x| x.name())),
-            Choice::Pass => among(choice, word, PassKind::ALL.iter().map(|x| x.name())),
-            Choice::Direction => among(choice, word, Direction::ALL.iter().map(|x| x.name())),
-            Choice::CutterForm => among(choice, word, FORMS.iter().copied()),
+            Choice::Operation => milling_operation(word),
+            Choice::Pass => among(name, word, PassKind::ALL.iter().map(|x| x.name())),
+            Choice::Direction => among(name, word, Direction::ALL.iter().map(|x| x.name())),
+            Choice::CutterForm => among(name, word, FORMS.iter().copied()),
             Choice::CutterMaterial => tool_material(word),
             Choice::FeedAcrossJaws => match word.to_ascii_lowercase().as_str() {
                 "true" | "1" => Ok(1),
                 "false" | "0" => Ok(0),
-                _ => Err(unknown_name(choice.name(), word, ["true", "false"])),
+                _ => Err(unknown_name(name, word, ["true", "false"])),
             },
-            _ => Err(unknown_name("choice", choice.name(), [])),
-        };
-        found.and_then(|place| {
-            u32::try_from(place).map_err(|_| unknown_name(choice.name(), word, []))
-        })
+            _ => Err(unknown_name("choice", name, [])),
+        }
     }
 
     fn own(&self, list: usize, word: &str) -> Option<usize> {
@@ -307,19 +332,45 @@ impl<'a> Lists<'a> {
     }
 }
 
-/// The place of a word in a list, whatever its case and whether words are joined by `-`, `_` or a
-/// blank.
+/// The place of a word in a list, as [`plain`] sees it.
 fn among<'a>(
-    choice: Choice,
+    name: &str,
     word: &str,
     list: impl Iterator<Item = &'a str> + Clone,
 ) -> Result<usize, Problem> {
-    let plain = |text: &str| text.to_ascii_lowercase().replace(['_', ' '], "-");
     let wanted = plain(word);
     list.clone()
-        .position(|name| plain(name) == wanted)
-        .ok_or_else(|| unknown_name(choice.name(), word, list))
+        .position(|known| plain(known) == wanted)
+        .ok_or_else(|| unknown_name(name, word, list))
 }
+
+/// The place of an operation that rows may differ in.
+fn milling_operation(word: &str) -> Result<usize, Problem> {
+    let name = Choice::Operation.name();
+    let milling = Operation::ALL.iter().map(|operation| operation.name());
+    let process = operation_named(word).and_then(|known| process::find(known).ok());
+    match process {
+        Some(process) => Err(splits(process.name, milling.collect())),
+        None => among(name, word, milling).map_err(|_| unknown_name(name, word, operations())),
+    }
+}
+
+/// What is wrong with an operation of its own among milling cuts; no other problem of an operation
+/// has this code.
+fn splits(process: &str, milling: Vec<&str>) -> Problem {
+    Problem::new(
+        OF_ITS_OWN,
+        Choice::Operation.name(),
+        format!("\"{process}\" in a column"),
+        milling.join(", "),
+        format!(
+            "split the table by operation: {process} takes columns of its own, and the constant operation={process}"
+        ),
+    )
+}
+
+/// Code of a row whose operation must be that of the whole table.
+pub(crate) const OF_ITS_OWN: Code = Code::Inconsistent;
 
 fn tool_material(word: &str) -> Result<usize, Problem> {
     ToolMaterial::parse(word)

@@ -1,39 +1,43 @@
 //! What columns and constants give, and what is wrong with them.
 
-use crate::base::{FACE_MILL, lacks, needs, place_of};
 use crate::choice::{self, Lists, Reader};
-use crate::names::{COST_PER_HOUR, Role, role, usual_names};
+use crate::names::{COST_PER_HOUR, Role, usual_names};
 use crate::numbers;
 use crate::options::{StudyOptions, TextNumbers};
 use crate::plan::{ChoiceSource, CostSource, NumberSource};
-use crate::start::{Covered, Start};
+use crate::takes::{Number, Pick, Takes, operation_named, operations};
 use arrow_schema::{Field, Schema};
 use gullet::error::{Code, Problem, Result, unknown_name};
-use gullet::operation::Operation;
 use gullet::quantity::{ColumnConverter, Kind, parse, parse_number, unit};
-use gullet::study::{Base, Choice, Input};
+use gullet::study::Choice;
 
 /// What was found of the columns and constants.
-#[derive(Default)]
 pub(crate) struct Found {
-    pub numbers: Vec<(Input, NumberSource)>,
-    pub choices: Vec<(Choice, ChoiceSource)>,
+    pub takes: Takes,
+    /// By the place of the number among the inputs.
+    pub numbers: Vec<(usize, NumberSource)>,
+    pub choices: Vec<(Pick, ChoiceSource)>,
     pub cost: Option<CostSource>,
     /// Names that gave each input, for duplicates.
     given: Vec<(&'static str, String)>,
     /// Inputs that a refused column means: they are not told as missing too.
-    meant: Vec<&'static str>,
-    covered: Covered,
+    meant: Vec<String>,
     pub passed_through: Vec<String>,
     pub problems: Vec<Problem>,
 }
 
 impl Found {
-    pub(crate) fn starting_from(start: &Start) -> Found {
+    /// Nothing yet; the problems of some names are told elsewhere.
+    pub(crate) fn new(takes: Takes, told: &[String]) -> Found {
         Found {
-            meant: start.told_names(),
-            covered: start.covered(),
-            ..Found::default()
+            takes,
+            numbers: Vec::new(),
+            choices: Vec::new(),
+            cost: None,
+            given: Vec::new(),
+            meant: told.to_vec(),
+            passed_through: Vec::new(),
+            problems: Vec::new(),
         }
     }
 
@@ -81,7 +85,7 @@ impl Found {
             let named = if options.pass_through.iter().any(|other| other == name) {
                 Role::Other
             } else {
-                role(name)
+                self.takes.role(name)
             };
             self.column(index, field, named, options.text_numbers);
         }
@@ -93,7 +97,7 @@ impl Found {
             Role::Number(..) | Role::CostPerHour => {
                 numbers::check_type(name, field.data_type(), text)
             }
-            Role::Choice(choice) => choice::check_type(choice, field.data_type()),
+            Role::Choice(ref pick) => choice::check_type(pick, field.data_type()),
             Role::Refused(ref problem) => Err(problem.clone()),
             Role::Other => Ok(()),
         };
@@ -102,17 +106,21 @@ impl Found {
         }
         match named {
             Role::Number(input, unit) => {
-                if self.give(input.name(), name) {
-                    let converter = ColumnConverter::new(unit);
+                if self.give(input.name, name) {
+                    let converter = ColumnConverter::shared(unit);
                     self.numbers
-                        .push((input, NumberSource::Column { index, converter }));
+                        .push((input.place, NumberSource::Column { index, converter }));
                 }
             }
-            Role::Choice(choice) => {
-                if self.give(choice.name(), name) {
-                    let reader = Reader::new(choice);
+            Role::Choice(pick) => {
+                if let Some(process) = self.takes.process()
+                    && pick == Pick::Of(Choice::Operation)
+                {
+                    self.problems.push(two_operations(process.name));
+                } else if self.give(pick.name(), name) {
+                    let reader = Reader::new(pick);
                     self.choices
-                        .push((choice, ChoiceSource::Column { index, reader }));
+                        .push((pick, ChoiceSource::Column { index, reader }));
                 }
             }
             Role::CostPerHour => {
@@ -127,31 +135,26 @@ impl Found {
 
     fn refused(&mut self, problem: &Problem) {
         let meant = problem.admissible.as_str();
-        let input = Input::ALL.iter().map(|input| input.name());
-        let names = input.chain(Choice::ALL.iter().map(|choice| choice.name()));
-        if let Some(name) = names
+        let name = self
+            .takes
+            .names()
             .filter(|name| problem.parameter.starts_with(name) || meant.starts_with(name))
-            .max_by_key(|name| name.len())
-        {
-            self.meant.push(name);
-        }
+            .max_by_key(|name| name.len());
+        self.meant.extend(name.map(str::to_owned));
     }
 
     pub(crate) fn constants(&mut self, constants: &[(String, String)], lists: &Lists) {
         for (name, text) in constants {
-            if let Some(input) = Input::ALL.iter().find(|input| input.name() == name) {
-                if self.give(input.name(), name) {
-                    match parse(input.kind(), text) {
-                        Ok(si) => self.numbers.push((*input, NumberSource::Constant(si))),
+            if let Some(input) = self.takes.number(name) {
+                if self.give(input.name, name) {
+                    match parse(input.kind, text) {
+                        Ok(si) => self.numbers.push((input.place, NumberSource::Constant(si))),
                         Err(error) => self.problems.extend(error.within(name).into_problems()),
                     }
                 }
-            } else if let Some(choice) = Choice::ALL.iter().find(|choice| choice.name() == name) {
-                if self.give(choice.name(), name) {
-                    match lists.place(*choice, text) {
-                        Ok(place) => self.choices.push((*choice, ChoiceSource::Constant(place))),
-                        Err(problem) => self.problems.push(problem),
-                    }
+            } else if let Some(pick) = self.takes.pick(name) {
+                if self.give(pick.name(), name) {
+                    self.choose(pick, text, lists);
                 }
             } else if name == COST_PER_HOUR {
                 if self.give(COST_PER_HOUR, name) {
@@ -161,128 +164,80 @@ impl Found {
                     }
                 }
             } else {
-                let inputs = Input::ALL.iter().map(|input| input.name());
-                let choices = Choice::ALL.iter().map(|choice| choice.name());
-                let known = inputs.chain(choices).chain([COST_PER_HOUR]);
-                self.problems.push(unknown_name("constant", name, known));
+                let known = self.takes.names().chain([COST_PER_HOUR]);
+                let problem = unknown_name("constant", name, known);
+                self.problems.push(problem);
             }
         }
     }
 
-    fn gives(&self, name: &str) -> bool {
+    fn choose(&mut self, pick: Pick, text: &str, lists: &Lists) {
+        if let Some(process) = self.takes.process()
+            && pick == Pick::Of(Choice::Operation)
+        {
+            if operation_named(text) != Some(process.name) {
+                self.problems
+                    .push(unknown_name(pick.name(), text, operations()));
+            }
+            return;
+        }
+        match lists.place(&pick, text) {
+            Ok(place) => self.choices.push((pick, ChoiceSource::Constant(place))),
+            Err(problem) => self.problems.push(problem),
+        }
+    }
+
+    pub(crate) fn gives(&self, name: &str) -> bool {
         self.given.iter().any(|(known, _)| *known == name)
     }
 
     /// The place that all rows choose; none where it differs by row.
-    fn constant(&self, choice: Choice) -> Option<u32> {
-        self.choices
-            .iter()
-            .find_map(|(other, source)| match source {
-                ChoiceSource::Constant(place) if *other == choice => Some(*place),
-                _ => None,
-            })
+    pub(crate) fn constant(&self, choice: Choice) -> Option<u32> {
+        let wanted = Pick::Of(choice);
+        self.choices.iter().find_map(|(pick, source)| match source {
+            ChoiceSource::Constant(place) if *pick == wanted => Some(*place),
+            _ => None,
+        })
     }
 
-    /// Fills in what job files have a default for.
-    pub(crate) fn defaults(&mut self, helix: [f64; 2], assumptions: &mut Vec<String>) {
-        let form = self.constant(Choice::CutterForm);
-        let face = form == Some(FACE_MILL as u32);
-        let covered = self.covered;
-        if !covered.input(Input::CutterShankDiameter)
-            && !self.gives(Input::CutterShankDiameter.name())
-            && !face
-        {
-            self.numbers
-                .push((Input::CutterShankDiameter, NumberSource::Diameter));
-            self.given
-                .push((Input::CutterShankDiameter.name(), String::new()));
-            assumptions.push("cutter_shank_diameter: the cutter's diameter".to_owned());
+    /// Tells that every row needs a number that nobody gives.
+    pub(crate) fn missing_number(&mut self, number: &Number) {
+        if self.accounts_for(number.name) {
+            return;
         }
-        if !covered.input(Input::CutterHelixAngle) && !self.gives(Input::CutterHelixAngle.name()) {
-            let source = match form {
-                Some(_) => NumberSource::Constant(helix[usize::from(face)]),
-                None => NumberSource::ByForm(helix),
-            };
-            self.numbers.push((Input::CutterHelixAngle, source));
-            assumptions.push("cutter_helix_angle: 30 deg, of a face mill 0 deg".to_owned());
-        }
-        let choice = |choice: Choice| (choice.name(), covered.choice(choice));
-        let friction = Input::JawFriction;
-        for ((name, covered), told) in [
-            ((friction.name(), covered.input(friction)), "0.15"),
-            (choice(Choice::Practice), "training"),
-            (choice(Choice::Pass), "roughing"),
-            (choice(Choice::FeedAcrossJaws), "false"),
-        ] {
-            if !covered && !self.gives(name) {
-                assumptions.push(format!("{name}: {told}"));
-            }
-        }
-        let slot = Operation::ALL.get(self.constant(Choice::Operation).unwrap_or(0) as usize);
-        let offset = covered.input(Input::Offset) || self.gives(Input::Offset.name());
-        if !offset && slot != Some(&Operation::Slotting) {
-            assumptions.push("offset: 0 mm".to_owned());
-        }
+        let remedy = format!(
+            "give it for every row, or a job that has it: {}",
+            number.meaning
+        );
+        self.problems
+            .push(missing(number.name, &usual_names(*number), &remedy));
     }
 
-    /// Tells what every row needs and nobody gives.
-    pub(crate) fn missing(&mut self, own: &Base) {
-        let form = self
-            .constant(Choice::CutterForm)
-            .map(|place| place as usize)
-            .or((!self.gives(Choice::CutterForm.name())).then_some(place_of(own.cutter.form)));
-        let operation = match self.constant(Choice::Operation) {
-            Some(place) => Operation::ALL.get(place as usize).copied(),
-            None if self.gives(Choice::Operation.name()) => None,
-            None => Some(own.pass.operation),
-        };
-        let always = |input: Input| match operation {
-            // Where operations differ by row, a depth that some of them need is asked for.
-            None => {
-                input != Input::Offset && needs(input, Operation::SideMilling, form.unwrap_or(0))
-            }
-            Some(operation) => needs(input, operation, form.unwrap_or(0)),
-        };
-        let without_base = |input: Input| {
-            !matches!(
-                input,
-                Input::Offset | Input::CutterHelixAngle | Input::JawFriction
-            )
-        };
-        let of_own_form = form == Some(place_of(own.cutter.form));
-        let mut problems = Vec::new();
-        for input in Input::ALL.iter().copied() {
-            let none = if self.covered.input(input) {
-                lacks(own, input)
-                    || (matches!(input, Input::CutterCornerRadius | Input::CutterEdgeAngle)
-                        && !of_own_form)
-            } else {
-                without_base(input)
-            };
-            let told = self.gives(input.name()) || self.meant.contains(&input.name());
-            if none && always(input) && !told {
-                let remedy = format!(
-                    "give it for every row, or a job that has it: {}",
-                    input.meaning()
-                );
-                problems.push(missing(input.name(), &usual_names(input), &remedy));
-            }
+    /// Tells that every row needs a choice that nobody gives.
+    pub(crate) fn missing_choice(&mut self, pick: &Pick) {
+        if self.accounts_for(pick.name()) {
+            return;
         }
-        for choice in [
-            Choice::Material,
-            Choice::Machine,
-            Choice::Operation,
-            Choice::CutterMaterial,
-            Choice::CutterForm,
-        ] {
-            let told = self.gives(choice.name()) || self.meant.contains(&choice.name());
-            if !self.covered.choice(choice) && !told {
-                let remedy = format!("give one of: {}", choice::known(choice));
-                problems.push(missing(choice.name(), choice.name(), &remedy));
-            }
-        }
-        self.problems.extend(problems);
+        let remedy = format!("give one of: {}", choice::known(pick));
+        self.problems
+            .push(missing(pick.name(), pick.name(), &remedy));
     }
+
+    /// Whether something gives an input or tells why not.
+    fn accounts_for(&self, name: &str) -> bool {
+        self.gives(name) || self.meant.iter().any(|meant| meant == name)
+    }
+}
+
+/// An operation that all rows have, and a column that may say another.
+fn two_operations(process: &str) -> Problem {
+    Problem::new(
+        Code::Duplicate,
+        Choice::Operation.name(),
+        format!("a column beside operation={process}"),
+        "one operation for all rows",
+        "split the table by operation, and name the column among those to pass through",
+    )
 }
 
 fn missing(name: &str, column: &str, remedy: &str) -> Problem {

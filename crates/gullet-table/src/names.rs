@@ -1,8 +1,8 @@
 //! What a column's name says: which input it is, and in which unit.
 
+use crate::takes::{Number, Pick, Takes};
 use gullet::error::{Code, Problem, distance};
-use gullet::quantity::{Kind, Unit, UnitSystem, column_unit, units};
-use gullet::study::{Choice, Input};
+use gullet::quantity::{Kind, Unit, UnitSystem, column_unit, unit_behind, unit_of_suffix, units};
 
 /// Name of the column with what machine and operator cost.
 pub const COST_PER_HOUR: &str = "cost_per_hour";
@@ -11,9 +11,9 @@ pub const COST_PER_HOUR: &str = "cost_per_hour";
 #[derive(Debug, Clone, PartialEq)]
 pub enum Role {
     /// Numbers of an input, in a unit.
-    Number(Input, &'static Unit),
-    /// Names that a choice picks by.
-    Choice(Choice),
+    Number(Number, &'static Unit),
+    /// Words that rows choose by.
+    Choice(Pick),
     /// Money per hour for machine and operator.
     CostPerHour,
     /// Nothing of ours: passed through.
@@ -22,71 +22,54 @@ pub enum Role {
     Refused(Problem),
 }
 
-/// What the column of this name is for.
+impl Takes {
+    /// What the column of this name is for.
+    ///
+    /// ```
+    /// use gullet_table::{Role, Takes};
+    /// let takes = Takes::of_operation(Some("side-milling"));
+    /// let Role::Number(input, unit) = takes.role("axial_depth_in") else { panic!() };
+    /// assert_eq!((input.name, unit.symbol), ("axial_depth", "in"));
+    /// assert_eq!(takes.role("part_number"), Role::Other);
+    /// assert!(matches!(takes.role("axial_depth"), Role::Refused(_)), "in which unit?");
+    /// ```
+    pub fn role(&self, name: &str) -> Role {
+        if name == COST_PER_HOUR {
+            return Role::CostPerHour;
+        }
+        if let Some(pick) = self.pick(name) {
+            return Role::Choice(pick);
+        }
+        // The longest input that the name begins with.
+        let known = self
+            .numbers()
+            .iter()
+            .copied()
+            .filter_map(|input| Some((input, name.strip_prefix(input.name)?)))
+            .filter(|(_, rest)| rest.is_empty() || rest.starts_with('_'))
+            .min_by_key(|(_, rest)| rest.len());
+        match known {
+            Some((input, rest)) => {
+                let suffix = rest.strip_prefix('_').unwrap_or(rest);
+                match unit_of_suffix(input.kind, suffix) {
+                    Some(unit) => Role::Number(input, unit),
+                    None if !suffix.is_empty() && !looks_like_unit(suffix) => Role::Other,
+                    None => Role::Refused(wrong_unit(name, input, suffix)),
+                }
+            }
+            None => near_miss(self, name).map_or(Role::Other, Role::Refused),
+        }
+    }
+}
+
+/// A name with a unit behind it.
 ///
 /// ```
-/// use gullet::study::Input;
-/// use gullet_table::{Role, role};
-/// let Role::Number(input, unit) = role("axial_depth_in") else { panic!() };
-/// assert_eq!((input, unit.symbol), (Input::AxialDepth, "in"));
-/// assert_eq!(role("part_number"), Role::Other);
-/// assert!(matches!(role("axial_depth"), Role::Refused(_)), "in which unit?");
+/// use gullet::quantity::{Kind, unit};
+/// assert_eq!(gullet_table::with_unit("tool_life", unit(Kind::Time, "min")?), "tool_life_min");
+/// # Ok::<(), gullet::Error>(())
 /// ```
-pub fn role(name: &str) -> Role {
-    if name == COST_PER_HOUR {
-        return Role::CostPerHour;
-    }
-    if let Some(choice) = Choice::ALL.iter().find(|choice| choice.name() == name) {
-        return Role::Choice(*choice);
-    }
-    // The longest input that the name begins with.
-    let known = Input::ALL
-        .iter()
-        .copied()
-        .filter_map(|input| Some((input, name.strip_prefix(input.name())?)))
-        .filter(|(_, rest)| rest.is_empty() || rest.starts_with('_'))
-        .min_by_key(|(_, rest)| rest.len());
-    match known {
-        Some((input, rest)) => {
-            let suffix = rest.strip_prefix('_').unwrap_or(rest);
-            match unit_of(input.kind(), suffix) {
-                Some(unit) => Role::Number(input, unit),
-                None if !suffix.is_empty() && !looks_like_unit(suffix) => Role::Other,
-                None => Role::Refused(wrong_unit(name, input, suffix)),
-            }
-        }
-        None => near_miss(name).map_or(Role::Other, Role::Refused),
-    }
-}
-
-/// The unit that a suffix spells: as [`Unit::suffix`], without `per`, or by another spelling of the
-/// unit written in the same way.
-pub(crate) fn unit_of(kind: Kind, suffix: &str) -> Option<&'static Unit> {
-    units(kind)
-        .iter()
-        .find(|unit| spellings(unit).any(|spelling| spelling == suffix))
-}
-
-/// Every way to spell a unit at the end of a name.
-fn spellings(unit: &'static Unit) -> impl Iterator<Item = String> {
-    let others = unit
-        .aliases
-        .iter()
-        .filter(|alias| {
-            !alias.is_empty() && alias.chars().all(|c| c.is_ascii_alphanumeric() || c == '/')
-        })
-        .filter(|alias| !alias.starts_with('/'))
-        .map(|alias| alias.replace('/', "_per_").to_ascii_lowercase());
-    core::iter::once(unit.suffix())
-        .chain(others)
-        .flat_map(|spelling| {
-            let short = spelling.replace("_per_", "_");
-            [spelling, short]
-        })
-}
-
-/// A name with its usual unit.
-pub(crate) fn with_unit(name: &str, unit: &Unit) -> String {
+pub fn with_unit(name: &str, unit: &Unit) -> String {
     let suffix = unit.suffix();
     if suffix.is_empty() {
         name.to_owned()
@@ -96,8 +79,8 @@ pub(crate) fn with_unit(name: &str, unit: &Unit) -> String {
 }
 
 /// The names of an input's column in the two systems.
-pub(crate) fn usual_names(input: Input) -> String {
-    let name = |system| with_unit(input.name(), column_unit(input.kind(), system));
+pub(crate) fn usual_names(input: Number) -> String {
+    let name = |system| with_unit(input.name, column_unit(input.kind, system));
     let (metric, inch) = (name(UnitSystem::Metric), name(UnitSystem::Inch));
     if metric == inch {
         metric
@@ -108,18 +91,18 @@ pub(crate) fn usual_names(input: Input) -> String {
 
 /// One word, or the last words are a unit of something.
 fn looks_like_unit(suffix: &str) -> bool {
-    let ends = |at: usize| suffix.get(at..).unwrap_or_default();
-    let starts = core::iter::once(0).chain(suffix.match_indices('_').map(|(at, _)| at + 1));
-    !suffix.contains('_')
-        || starts.map(ends).any(|end| {
-            !end.is_empty() && Kind::ALL.iter().any(|kind| unit_of(*kind, end).is_some())
-        })
+    let spelled = |kind: &Kind| {
+        unit_of_suffix(*kind, suffix)
+            .or_else(|| unit_behind(*kind, suffix))
+            .is_some()
+    };
+    !suffix.contains('_') || Kind::ALL.iter().any(spelled)
 }
 
-fn wrong_unit(name: &str, input: Input, suffix: &str) -> Problem {
-    let known: Vec<String> = units(input.kind())
+fn wrong_unit(name: &str, input: Number, suffix: &str) -> Problem {
+    let known: Vec<String> = units(input.kind)
         .iter()
-        .map(|unit| with_unit(input.name(), unit))
+        .map(|unit| with_unit(input.name, unit))
         .collect();
     let (code, value) = if suffix.is_empty() {
         (Code::UnitMissing, "a name without a unit".to_owned())
@@ -139,28 +122,34 @@ fn wrong_unit(name: &str, input: Input, suffix: &str) -> Problem {
 }
 
 /// A name that is one or two letters from that of an input.
-fn near_miss(name: &str) -> Option<Problem> {
+fn near_miss(takes: &Takes, name: &str) -> Option<Problem> {
     let near = |stem: &str, known: &str| {
         let allowed = match known.len() {
             0..7 => 0,
             7..10 => 1,
             _ => 2,
         };
-        (1..=allowed).contains(&distance(stem, known))
+        // The distance is at least what one is longer.
+        let longer = stem.chars().count().abs_diff(known.chars().count());
+        allowed > 0 && longer <= allowed && (1..=allowed).contains(&distance(stem, known))
     };
-    let choice = Choice::ALL
+    let choice = takes
+        .picks()
         .iter()
-        .map(|choice| choice.name())
+        .map(Pick::name)
         .find(|known| near(name, known))
         .map(str::to_owned);
     let number = || {
         let cuts = name.match_indices('_').map(|(at, _)| name.split_at(at));
         cuts.chain([(name, "")]).find_map(|(stem, rest)| {
             let suffix = rest.strip_prefix('_').unwrap_or(rest);
-            Input::ALL
+            takes
+                .numbers()
                 .iter()
-                .find(|input| near(stem, input.name()) && unit_of(input.kind(), suffix).is_some())
-                .map(|input| format!("{}{rest}", input.name()))
+                .find(|input| {
+                    near(stem, input.name) && unit_of_suffix(input.kind, suffix).is_some()
+                })
+                .map(|input| format!("{}{rest}", input.name))
         })
     };
     let meant = choice.or_else(number)?;
@@ -177,52 +166,38 @@ fn near_miss(name: &str) -> Option<Problem> {
 mod tests {
     #![allow(clippy::unwrap_used, clippy::panic)]
     use super::*;
+    use gullet::study::Choice;
 
-    fn number(name: &str) -> (Input, &'static str) {
+    fn role(name: &str) -> Role {
+        Takes::milling().role(name)
+    }
+
+    fn number(name: &str) -> (&'static str, &'static str) {
         match role(name) {
-            Role::Number(input, unit) => (input, unit.symbol),
+            Role::Number(input, unit) => (input.name, unit.symbol),
             other => panic!("{name}: {other:?}"),
         }
     }
 
     #[test]
-    fn no_suffix_spells_two_units_of_a_kind() {
-        for kind in Kind::ALL {
-            let mut all: Vec<(String, &str)> = units(*kind)
-                .iter()
-                .flat_map(|unit| spellings(unit).map(|spelling| (spelling, unit.symbol)))
-                .collect();
-            all.sort();
-            all.dedup();
-            let mut names: Vec<&String> = all.iter().map(|(spelling, _)| spelling).collect();
-            let count = names.len();
-            names.dedup();
-            assert_eq!(names.len(), count, "{kind:?}: {all:?}");
-        }
-    }
-
-    #[test]
     fn units_stand_behind_the_name() {
-        assert_eq!(number("cutter_diameter_in"), (Input::CutterDiameter, "in"));
-        assert_eq!(number("axial_depth_mm"), (Input::AxialDepth, "mm"));
-        assert_eq!(number("axial_depth_inch"), (Input::AxialDepth, "in"));
-        assert_eq!(number("spindle_speed_rpm"), (Input::SpindleSpeed, "rpm"));
-        assert_eq!(
-            number("spindle_speed_rev_min"),
-            (Input::SpindleSpeed, "rpm")
-        );
+        assert_eq!(number("cutter_diameter_in"), ("cutter_diameter", "in"));
+        assert_eq!(number("axial_depth_mm"), ("axial_depth", "mm"));
+        assert_eq!(number("axial_depth_inch"), ("axial_depth", "in"));
+        assert_eq!(number("spindle_speed_rpm"), ("spindle_speed", "rpm"));
+        assert_eq!(number("spindle_speed_rev_min"), ("spindle_speed", "rpm"));
         assert_eq!(
             number("feed_per_tooth_mm_per_tooth"),
-            (Input::FeedPerTooth, "mm")
+            ("feed_per_tooth", "mm")
         );
-        assert_eq!(number("clamping_force_kn"), (Input::ClampingForce, "kN"));
+        assert_eq!(number("clamping_force_kn"), ("clamping_force", "kN"));
         assert_eq!(
             number("cutter_helix_angle_deg"),
-            (Input::CutterHelixAngle, "deg")
+            ("cutter_helix_angle", "deg")
         );
-        assert_eq!(number("jaw_friction_percent"), (Input::JawFriction, "%"));
-        assert_eq!(number("cutter_teeth"), (Input::CutterTeeth, ""));
-        assert_eq!(role("material"), Role::Choice(Choice::Material));
+        assert_eq!(number("jaw_friction_percent"), ("jaw_friction", "%"));
+        assert_eq!(number("cutter_teeth"), ("cutter_teeth", ""));
+        assert_eq!(role("material"), Role::Choice(Pick::Of(Choice::Material)));
     }
 
     #[test]

@@ -1,5 +1,6 @@
 //! How a study reads its rows and which results it writes.
 
+use crate::draws::DrawWords;
 use gullet::error::{Code, Error, Problem, Result, unknown_name};
 use gullet::quantity::UnitSystem;
 use gullet::study::Uncertainty;
@@ -7,7 +8,8 @@ use gullet::study::Uncertainty;
 /// Which results are written.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub enum Columns {
-    /// What one sets on the machine and looks at first.
+    /// What one sets on the machine and looks at first: of an operation of its own, all results it
+    /// gives.
     #[default]
     Usual,
     /// All there are.
@@ -17,7 +19,7 @@ pub enum Columns {
 }
 
 impl Columns {
-    /// The results of [`Columns::Usual`].
+    /// The results of [`Columns::Usual`] of milling cuts.
     pub const USUAL: &'static [&'static str] = &[
         "spindle_speed",
         "cutting_speed",
@@ -91,7 +93,9 @@ pub struct StudyOptions {
 impl StudyOptions {
     /// Takes options from pairs of name and value over those at hand: `units` metric or inch,
     /// `columns` as [`Columns::parse`] reads them, `text_numbers` refused, kept or replaced,
-    /// `pass_through` names with commas between.
+    /// `pass_through` names with commas between; `spread.NAME` a spread as
+    /// [`gullet::study::Spread::parse`] reads it, with `draws`, `seed`, `quantiles` and `first_row` as
+    /// in [`DrawWords`].
     ///
     /// ```
     /// use gullet_table::{Columns, StudyOptions};
@@ -99,6 +103,9 @@ impl StudyOptions {
     ///     .map(|(name, value)| (name.to_owned(), value.to_owned()));
     /// let options = StudyOptions::default().with(&pairs)?;
     /// assert_eq!(options.columns, Columns::All);
+    /// let drawn = [("spread.cutting_force", "0.9..1.15"), ("draws", "200")]
+    ///     .map(|(name, value)| (name.to_owned(), value.to_owned()));
+    /// assert_eq!(options.with(&drawn)?.uncertainty.unwrap().draws, 200);
     /// # Ok::<(), gullet::Error>(())
     /// ```
     ///
@@ -106,8 +113,10 @@ impl StudyOptions {
     /// Names and words that mean nothing, and options given twice, all in one error.
     pub fn with(mut self, pairs: &[(String, String)]) -> Result<StudyOptions> {
         const UNITS: [&str; 2] = ["metric", "inch"];
+        const SPREAD: &str = "spread.";
         const TEXT: [&str; 3] = ["refused", "kept", "replaced"];
         let mut problems = Vec::new();
+        let mut drawn = DrawWords::default();
         for (place, (name, value)) in pairs.iter().enumerate() {
             if pairs.iter().take(place).any(|(other, _)| other == name) {
                 let remedy = "drop one of the two";
@@ -140,11 +149,34 @@ impl StudyOptions {
                 },
                 "columns" => self.columns = Columns::parse(value),
                 "pass_through" => self.pass_through = list(value),
+                "draws" => drawn.draws = Some(value),
+                "seed" => drawn.seed = Some(value),
+                "quantiles" => drawn.quantiles = Some(value),
+                "first_row" => drawn.first_row = Some(value),
+                name if name.starts_with(SPREAD) => {
+                    let quantity = name.strip_prefix(SPREAD).unwrap_or_default();
+                    drawn.spreads.push((quantity, value));
+                }
                 _ => {
-                    let known = ["units", "columns", "text_numbers", "pass_through"];
+                    let known = [
+                        "units",
+                        "columns",
+                        "text_numbers",
+                        "pass_through",
+                        "spread.cutting_force",
+                        "draws",
+                        "seed",
+                        "quantiles",
+                        "first_row",
+                    ];
                     problems.push(unknown_name("option", name, known));
                 }
             }
+        }
+        match drawn.read("") {
+            Ok(None) => {}
+            Ok(found) => self.uncertainty = found,
+            Err(error) => problems.extend(error.into_problems()),
         }
         Error::unless_empty(problems, self)
     }

@@ -11,7 +11,7 @@ use gullet::operation::{LimitName, WarningCode, WarningCodes};
 use gullet::quantity::{Kind, Unit, UnitSystem, column_unit, unit};
 use gullet::study::ResultField;
 use std::collections::HashMap;
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 /// Name of the column with `ok` or the code of the row's error.
 pub const STATUS: &str = "status";
@@ -44,6 +44,7 @@ pub(crate) fn unit_of(field: &ResultField, system: UnitSystem) -> &'static Unit 
 pub(crate) fn wanted(
     columns: &Columns,
     all: &[ResultField],
+    usual: &[&'static str],
     system: UnitSystem,
     problems: &mut Vec<Problem>,
 ) -> Vec<usize> {
@@ -54,7 +55,7 @@ pub(crate) fn wanted(
     };
     let names: Vec<&str> = match columns {
         Columns::All => return (0..all.len()).collect(),
-        Columns::Usual => Columns::USUAL.to_vec(),
+        Columns::Usual => usual.to_vec(),
         Columns::Named(names) => names.iter().map(String::as_str).collect(),
     };
     let mut places = Vec::new();
@@ -186,10 +187,15 @@ pub(crate) fn numbers(values: Vec<f64>) -> ArrayRef {
     Arc::new(Float64Array::new(values.into(), valid))
 }
 
-/// The lists that names are taken from, made once. No list holds a name twice: data frames turn
-/// them into categories.
+/// Columns of names, as dictionaries or as plain text.
 pub(crate) struct NameLists {
     dictionaries: bool,
+    lists: &'static Lists,
+}
+
+/// The lists that names are taken from. No list holds a name twice: data frames turn them into
+/// categories.
+struct Lists {
     codes: Arc<StringArray>,
     limits: Names,
     warnings: Names,
@@ -224,8 +230,14 @@ impl Names {
     }
 }
 
-impl NameLists {
-    pub(crate) fn new(dictionaries: bool) -> NameLists {
+impl Lists {
+    /// Those of every study.
+    fn all() -> &'static Lists {
+        static ALL: OnceLock<Lists> = OnceLock::new();
+        ALL.get_or_init(Lists::new)
+    }
+
+    fn new() -> Lists {
         let codes = core::iter::once("ok").chain(Code::ALL.iter().map(|code| code.name()));
         let limits = LimitName::ALL
             .iter()
@@ -242,11 +254,19 @@ impl NameLists {
             // Bits that no code has make no set.
             (WarningCodes::of(held()) == set).then(|| (bits, names.join(";")))
         });
-        NameLists {
-            dictionaries,
+        Lists {
             codes: Arc::new(StringArray::from_iter_values(codes)),
             limits: Names::new(limits),
             warnings: Names::new(warnings),
+        }
+    }
+}
+
+impl NameLists {
+    pub(crate) fn new(dictionaries: bool) -> NameLists {
+        NameLists {
+            dictionaries,
+            lists: Lists::all(),
         }
     }
 
@@ -258,15 +278,19 @@ impl NameLists {
             let place = Code::ALL.iter().position(|code| code.number() == *status);
             place.map_or(0, |place| place as i32 + 1)
         });
-        self.column(Int32Array::from_iter_values(keys), &self.codes)
+        self.column(Int32Array::from_iter_values(keys), &self.lists.codes)
     }
 
     pub(crate) fn limits(&self, numbers: &[u8]) -> ArrayRef {
-        self.column(self.limits.keys(numbers), &self.limits.values)
+        self.named(&self.lists.limits, numbers)
     }
 
     pub(crate) fn warnings(&self, bits: &[u8]) -> ArrayRef {
-        self.column(self.warnings.keys(bits), &self.warnings.values)
+        self.named(&self.lists.warnings, bits)
+    }
+
+    fn named(&self, names: &Names, numbers: &[u8]) -> ArrayRef {
+        self.column(names.keys(numbers), &names.values)
     }
 
     fn column(&self, keys: Int32Array, values: &Arc<StringArray>) -> ArrayRef {
@@ -301,7 +325,7 @@ mod tests {
 
     #[test]
     fn no_list_holds_a_name_twice() {
-        let lists = NameLists::new(true);
+        let lists = Lists::all();
         for (list, least) in [
             (&lists.codes, 19),
             (&lists.limits.values, 19),

@@ -1,16 +1,18 @@
 //! The plan of a study: what every column is for, and all problems at once.
 
-use crate::base::{self, CORNER_RADIUS, Defaults, FACE_MILL, place_of, with_library};
 use crate::choice::{self, Lists, Reader};
 use crate::found::Found;
+use crate::milling::Milling;
 use crate::options::{StudyOptions, TextNumbers};
 use crate::output::{self, NameLists};
+use crate::process::Process;
 use crate::start::Start;
+use crate::subject::Subject;
+use crate::takes::{Number, Pick, Takes};
 use arrow_schema::{DataType, Field, Schema, SchemaRef};
 use gullet::error::{Error, Result};
-use gullet::operation::Operation;
 use gullet::quantity::ColumnConverter;
-use gullet::study::{Base, Choice, Input, MillingStudy, ResultField, Uncertainty};
+use gullet::study::{Base, ResultField, Uncertainty};
 use gullet::table::LibraryRef;
 use std::sync::Arc;
 
@@ -19,12 +21,8 @@ pub(crate) enum NumberSource {
     Constant(f64),
     Column {
         index: usize,
-        converter: ColumnConverter,
+        converter: Arc<ColumnConverter>,
     },
-    /// The cutter's diameter, for a shank that is not given.
-    Diameter,
-    /// By the form of the cutter: an end mill's, a face mill's.
-    ByForm([f64; 2]),
 }
 
 /// Where the places of a choice come from.
@@ -71,24 +69,22 @@ pub(crate) enum CostSource {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub struct StudyPlan<'a> {
-    pub(crate) study: MillingStudy<'a>,
+    pub(crate) subject: Box<dyn Subject + 'a>,
     pub(crate) lists: Lists<'a>,
-    pub(crate) numbers: Vec<(Input, NumberSource)>,
-    pub(crate) choices: Vec<(Choice, ChoiceSource)>,
+    pub(crate) numbers: Vec<(Number, NumberSource)>,
+    pub(crate) choices: Vec<(Pick, ChoiceSource)>,
     pub(crate) cost: Option<CostSource>,
-    /// Whether rows without a direction get that of their practice.
-    pub(crate) direction_follows: bool,
-    /// Places of the results that are computed: those written, then time and motor power.
+    /// Places of the results that are computed: those written, then what totals are made of.
     pub(crate) wanted: Vec<usize>,
+    /// Where time and power stand among them.
+    pub(crate) summed: [Option<usize>; 2],
     /// From SI to the units of the results that are written.
-    pub(crate) written: Vec<ColumnConverter>,
+    pub(crate) written: Vec<Arc<ColumnConverter>>,
     pub(crate) uncertainty: Option<Uncertainty>,
     pub(crate) names: NameLists,
     pub(crate) input: SchemaRef,
     pub(crate) output: SchemaRef,
     pub(crate) replaced: Vec<usize>,
-    pub(crate) base_form: usize,
-    pub(crate) base_operation: usize,
     assumptions: Vec<String>,
     passed_through: Vec<String>,
 }
@@ -127,54 +123,58 @@ impl<'a> StudyPlan<'a> {
     ) -> Result<StudyPlan<'a>> {
         let library = library.into();
         let mut assumptions = Vec::new();
-        let mut found = Found::starting_from(&start);
+        let takes = Takes::of_constants(constants);
+        let mut found = Found::new(takes, &start.told);
         found.columns(schema, options);
-        let defaults = Defaults::read(&library)?;
-        let helix = defaults.helix;
-        let own = start.lay_over(defaults);
-        let lists = Lists::new(&own, library.clone());
+        let (mut subject, lists) = begin(&found.takes, start, &library, options)?;
         found.constants(constants, &lists);
-        found.defaults(helix, &mut assumptions);
-        found.missing(&own);
+        subject.settle(&mut found, &mut assumptions);
 
-        let all = ResultField::all();
-        let mut places = output::wanted(&options.columns, &all, options.units, &mut found.problems);
+        let all = subject.fields();
+        let usual = subject.usual();
+        let mut places = output::wanted(
+            &options.columns,
+            &all,
+            &usual,
+            options.units,
+            &mut found.problems,
+        );
         let (fields, written) = fields(schema, options, &all, &places, &mut found);
-        for name in ["time", "motor_power"] {
-            places.extend(all.iter().position(|field| field.name == name));
-        }
+        let summed = [Some("time"), subject.energy().map(|it| it.power)].map(|name| {
+            let place = all.iter().position(|field| Some(field.name) == name)?;
+            places.push(place);
+            Some(places.len() - 1)
+        });
         let replaced = replaced(schema, options, &found);
-        let base_form = place_of(own.cutter.form);
-        let base_operation = Operation::ALL
-            .iter()
-            .position(|operation| *operation == own.pass.operation)
-            .unwrap_or_default();
-        let gives = |choice: Choice| found.choices.iter().any(|(other, _)| *other == choice);
-        let direction_follows = !gives(Choice::Direction);
-        let base = with_library(own, &library)?;
-        if let Some(uncertainty) = &options.uncertainty
-            && let Err(error) = uncertainty.check()
-        {
-            found.problems.extend(error.into_problems());
+        if let Some(uncertainty) = &options.uncertainty {
+            let problems = match (subject.no_draws(), uncertainty.check()) {
+                (Some(problem), _) => vec![problem],
+                (None, Err(error)) => error.into_problems(),
+                (None, Ok(())) => Vec::new(),
+            };
+            found.problems.extend(problems);
         }
+        let takes = found.takes;
+        let known = |(place, source)| {
+            let mut all = takes.numbers().iter();
+            Some((*all.find(|number| number.place == place)?, source))
+        };
         Error::unless_empty(
             found.problems,
             StudyPlan {
-                study: MillingStudy::new(library, base),
+                subject,
                 lists,
-                numbers: found.numbers,
+                numbers: found.numbers.into_iter().filter_map(known).collect(),
                 choices: found.choices,
                 cost: found.cost,
-                direction_follows,
                 wanted: places,
+                summed,
                 written,
                 uncertainty: options.uncertainty.clone(),
                 names: NameLists::new(options.dictionaries),
                 input: Arc::new(schema.clone()),
                 output: Arc::new(Schema::new_with_metadata(fields, schema.metadata().clone())),
                 replaced,
-                base_form,
-                base_operation,
                 assumptions,
                 passed_through: found.passed_through,
             },
@@ -196,10 +196,35 @@ impl<'a> StudyPlan<'a> {
         &self.assumptions
     }
 
+    /// Whose energy the totals hold, for people: "of the spindle motor at full width of cut". None
+    /// where the operation gives no power.
+    pub fn energy(&self) -> Option<&'static str> {
+        self.subject.energy().map(|energy| energy.whose)
+    }
+
     /// Columns that are none of ours.
     pub fn passed_through(&self) -> &[String] {
         &self.passed_through
     }
+}
+
+/// What computes the rows, and the lists that their names pick from.
+fn begin<'a>(
+    takes: &Takes,
+    start: Start,
+    library: &LibraryRef<'a>,
+    options: &StudyOptions,
+) -> Result<(Box<dyn Subject + 'a>, Lists<'a>)> {
+    Ok(match takes.process() {
+        None => {
+            let (milling, lists) = Milling::begin(start, library)?;
+            (Box::new(milling), lists)
+        }
+        Some(process) => {
+            let (process, lists) = Process::begin(process, start, library, options.units)?;
+            (Box::new(process), lists)
+        }
+    })
 }
 
 /// The fields of the rows with their results, and what is written.
@@ -209,7 +234,7 @@ fn fields(
     all: &[ResultField],
     places: &[usize],
     found: &mut Found,
-) -> (Vec<Arc<Field>>, Vec<ColumnConverter>) {
+) -> (Vec<Arc<Field>>, Vec<Arc<ColumnConverter>>) {
     let taken: Vec<String> = schema
         .fields()
         .iter()
@@ -234,7 +259,7 @@ fn fields(
             &mut found.problems,
         );
         fields.push(Arc::new(named));
-        written.push(ColumnConverter::new(unit));
+        written.push(ColumnConverter::shared(unit));
         let shares = options.uncertainty.iter().flat_map(|it| &it.quantiles);
         for share in shares {
             let quantile = output::quantile_field(field, unit, *share);
@@ -270,7 +295,7 @@ fn replaced(schema: &Schema, options: &StudyOptions, found: &Found) -> Vec<usize
     }
     let numbers = found.numbers.iter().filter_map(|(_, source)| match source {
         NumberSource::Column { index, .. } => Some(*index),
-        _ => None,
+        NumberSource::Constant(_) => None,
     });
     let cost = found.cost.iter().filter_map(|source| match source {
         CostSource::Column(index) => Some(*index),
@@ -280,17 +305,4 @@ fn replaced(schema: &Schema, options: &StudyOptions, found: &Found) -> Vec<usize
         .chain(cost)
         .filter(|index| choice::is_text(schema.field(*index).data_type()))
         .collect()
-}
-
-/// Whether rows of a form of cutter lack a size that neither a column nor the base gives.
-pub(crate) fn lacks_form(plan: &StudyPlan, input: Input, form: usize) -> bool {
-    let size = match input {
-        Input::CutterCornerRadius => CORNER_RADIUS,
-        Input::CutterEdgeAngle => FACE_MILL,
-        _ => return false,
-    };
-    form == size
-        && plan.base_form != form
-        && !plan.numbers.iter().any(|(other, _)| *other == input)
-        && base::needs(input, Operation::SideMilling, form)
 }

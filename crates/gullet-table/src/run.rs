@@ -1,19 +1,17 @@
 //! A batch of rows through the study.
 
-use crate::base::{FACE_MILL, needs};
-use crate::choice::{MOST_TOLD, Unknown};
+use crate::choice::{self, MOST_TOLD, Meaning, OF_ITS_OWN, Unknown};
 use crate::numbers::{self, Numbers};
 use crate::output;
-use crate::plan::{ChoiceSource, CostSource, NumberSource, StudyPlan, lacks_form};
+use crate::plan::{ChoiceSource, CostSource, NumberSource, StudyPlan};
+use crate::subject::{Given, Marks, Places, Read, Values};
 use crate::summary::{Row, Summary};
+use crate::takes::Pick;
 use arrow_array::{ArrayRef, RecordBatch, UInt32Array};
 use arrow_schema::Schema;
 use gullet::error::{Code, Error, Problem, Result};
-use gullet::formula::{Column, cost};
-use gullet::model::{Direction, PassKind};
-use gullet::operation::Operation;
-use gullet::quantity::si;
-use gullet::study::{Choice, Codes, Execution, Input, NONE, Quantiles, Results, Rows, Uncertainty};
+use gullet::formula::cost;
+use gullet::study::{Choice, Execution, Quantiles, Results, Uncertainty};
 use std::sync::Arc;
 
 /// A batch of rows with its results.
@@ -37,86 +35,12 @@ pub struct RowProblem {
     pub problem: Problem,
 }
 
-/// What is known of the rows before they are computed.
-struct Marks {
-    /// 0, or the number of a code.
-    codes: Vec<i32>,
-    missing: Vec<bool>,
-    problems: Vec<RowProblem>,
-}
-
-impl Marks {
-    fn code(&mut self, row: usize, code: Code) {
-        if let Some(slot) = self.codes.get_mut(row)
-            && *slot == 0
-        {
-            *slot = code.number();
-        }
-    }
-
-    fn missing(&mut self, row: usize) {
-        if let Some(slot) = self.missing.get_mut(row) {
-            *slot = true;
-        }
-    }
-
-    fn tell(&mut self, name: &str, row: usize, mut problem: Problem) {
-        if self.problems.len() < 4 * MOST_TOLD {
-            name.clone_into(&mut problem.parameter);
-            self.problems.push(RowProblem { row, problem });
-        }
-    }
-}
-
-/// The places that rows choose.
-enum Places {
-    Constant(u32),
-    Rows(Vec<u32>),
-}
-
-impl Places {
-    fn at(&self, row: usize) -> usize {
-        match self {
-            Places::Constant(place) => *place as usize,
-            Places::Rows(places) => places.get(row).copied().unwrap_or_default() as usize,
-        }
-    }
-
-    fn codes(&self) -> Codes<'_> {
-        match self {
-            Places::Constant(place) => Codes::Constant(*place),
-            Places::Rows(places) => Codes::Values(places),
-        }
-    }
-}
-
-/// SI values of an input.
-enum Values {
-    Constant(f64),
-    Rows(Vec<f64>),
-}
-
-impl Values {
-    fn column(&self) -> Column<'_> {
-        match self {
-            Values::Constant(value) => Column::Constant(*value),
-            Values::Rows(values) => Column::Values(values),
-        }
-    }
-
-    fn at(&self, row: usize) -> f64 {
-        match self {
-            Values::Constant(value) => *value,
-            Values::Rows(values) => values.get(row).copied().unwrap_or(f64::NAN),
-        }
-    }
-}
-
 impl StudyPlan<'_> {
     /// Computes the rows of a batch; `marked` are rows that whoever read them refuses already.
     ///
     /// # Errors
-    /// `Inconsistent` for a batch of another schema. Problems of single rows stand in the results.
+    /// `Inconsistent` for a batch of another schema, and for an operation in a column that has
+    /// columns of its own. Problems of single rows stand in the results.
     pub fn run(
         &self,
         batch: &RecordBatch,
@@ -139,53 +63,35 @@ impl StudyPlan<'_> {
         execution: Execution,
     ) -> Result<Answer> {
         self.check(batch.schema_ref())?;
-        let count = batch.num_rows();
-        let mut marks = Marks {
-            codes: vec![0; count],
-            missing: vec![false; count],
-            problems: Vec::new(),
-        };
+        let mut marks = Marks::new(batch.num_rows());
         for (row, code) in marked {
             marks.code(*row, *code);
         }
         let mut replaced: Vec<(usize, ArrayRef)> = Vec::new();
-        let mut choices = self.read_choices(batch, &mut marks);
-        let numbers = self.read_numbers(batch, &choices, &mut marks, &mut replaced);
+        let mut read = Read {
+            count: batch.num_rows(),
+            ..Read::default()
+        };
+        self.read_choices(batch, &mut read, &mut marks)?;
+        self.read_numbers(batch, &mut read, &mut marks, &mut replaced);
         let rates = self.read_cost(batch, &mut marks, &mut replaced);
-        self.follow_direction(count, &numbers, &mut choices);
-        let Marks {
-            mut codes,
-            missing,
-            problems,
-        } = marks;
-        for (code, missing) in codes.iter_mut().zip(&missing) {
-            if *missing && *code == 0 {
-                *code = Code::Missing.number();
-            }
-        }
+        self.subject.complete(&mut read, &mut marks);
+        let (codes, problems) = marks.into_codes();
         let left_out: Vec<bool> = codes.iter().map(|code| *code != 0).collect();
-        let rows = Rows {
-            count,
-            numbers: numbers
-                .iter()
-                .map(|(input, values)| (*input, values.column()))
-                .collect(),
-            choices: choices
-                .iter()
-                .map(|(choice, places)| (*choice, places.codes()))
-                .collect(),
-            missing: Some(&left_out),
+        let given = Given {
+            read: &read,
+            left_out: &left_out,
         };
         let (mut results, quantiles) = match &self.uncertainty {
-            None => (self.study.run(&rows, &self.wanted, execution)?, None),
+            None => (self.subject.run(&given, &self.wanted, execution)?, None),
             Some(uncertainty) => {
                 let here = Uncertainty {
-                    first_row: uncertainty.first_row + first_row,
+                    first_row: uncertainty.first_row.wrapping_add(first_row),
                     ..uncertainty.clone()
                 };
                 let (results, quantiles) =
-                    self.study
-                        .run_uncertain(&rows, &self.wanted, &here, execution)?;
+                    self.subject
+                        .run_uncertain(&given, &self.wanted, &here, execution)?;
                 (results, Some(quantiles))
             }
         };
@@ -227,62 +133,78 @@ impl StudyPlan<'_> {
         .into())
     }
 
-    fn read_choices(&self, batch: &RecordBatch, marks: &mut Marks) -> Vec<(Choice, Places)> {
-        let mut all = Vec::new();
-        for (choice, source) in &self.choices {
+    /// Whether every row of a batch has an operation that rows may differ in. A batch that is run is
+    /// looked at anyway: this is for whoever has a whole table and wants to know beforehand.
+    ///
+    /// # Errors
+    /// `Inconsistent` for an operation that has columns of its own.
+    pub fn check_operations(&self, batch: &RecordBatch) -> Result<()> {
+        self.check(batch.schema_ref())?;
+        for (pick, source) in &self.choices {
+            if let ChoiceSource::Column { index, reader } = source
+                && *pick == Pick::Of(Choice::Operation)
+            {
+                let mut unknown = Vec::new();
+                let read = reader.read(&self.lists, batch.column(*index), &mut unknown);
+                self.one_table(pick, &read, batch.column(*index))?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Refuses a table with a row of an operation that has columns of its own.
+    fn one_table(&self, pick: &Pick, read: &[Option<Meaning>], column: &ArrayRef) -> Result<()> {
+        if *pick != Pick::Of(Choice::Operation) {
+            return Ok(());
+        }
+        let Some(row) = read.iter().position(|it| *it == Some(Err(OF_ITS_OWN))) else {
+            return Ok(());
+        };
+        let word = choice::word_at(column, row).unwrap_or_default();
+        self.lists.place(pick, word).map(drop).map_err(Error::from)
+    }
+
+    fn read_choices(&self, batch: &RecordBatch, rows: &mut Read, marks: &mut Marks) -> Result<()> {
+        for (pick, source) in &self.choices {
             let places = match source {
                 ChoiceSource::Constant(place) => Places::Constant(*place),
                 ChoiceSource::Column { index, reader } => {
                     let mut unknown: Vec<Unknown> = Vec::new();
                     let read = reader.read(&self.lists, batch.column(*index), &mut unknown);
+                    self.one_table(pick, &read, batch.column(*index))?;
                     for Unknown { row, problem } in unknown {
-                        marks.tell(choice.name(), row, problem);
+                        marks.tell(pick.name(), row, problem);
                     }
-                    let place =
-                        |(row, meaning): (usize, Option<core::result::Result<u32, Code>>)| {
-                            match meaning {
-                                Some(Ok(place)) => return place,
-                                Some(Err(code)) => marks.code(row, code),
-                                None => marks.missing(row),
-                            }
-                            0
-                        };
-                    Places::Rows(read.into_iter().enumerate().map(place).collect())
+                    let default = match pick {
+                        Pick::Word(word) => word.default,
+                        Pick::Of(_) => None,
+                    };
+                    let place = |(row, meaning): (usize, Option<Meaning>)| {
+                        match (meaning, default) {
+                            (Some(Ok(place)), _) | (None, Some(place)) => return place,
+                            (Some(Err(code)), _) => marks.code(row, code),
+                            (None, None) => marks.missing(row),
+                        }
+                        0
+                    };
+                    Places::of(read.into_iter().enumerate().map(place).collect())
                 }
             };
-            all.push((*choice, places));
+            rows.choices.push((*pick, places));
         }
-        all
+        Ok(())
     }
 
     fn read_numbers(
         &self,
         batch: &RecordBatch,
-        choices: &[(Choice, Places)],
+        rows: &mut Read,
         marks: &mut Marks,
         replaced: &mut Vec<(usize, ArrayRef)>,
-    ) -> Vec<(Input, Values)> {
-        let chosen = |choice: Choice| choices.iter().find(|(other, _)| *other == choice);
-        let (forms, operations) = (chosen(Choice::CutterForm), chosen(Choice::Operation));
-        let form = |row: usize| forms.map_or(self.base_form, |(_, places)| places.at(row));
-        let operation = |row: usize| {
-            let place = operations.map_or(self.base_operation, |(_, places)| places.at(row));
-            Operation::ALL
-                .get(place)
-                .copied()
-                .unwrap_or(Operation::SideMilling)
-        };
-        let mut all: Vec<(Input, Values)> = Vec::new();
-        for (input, source) in &self.numbers {
+    ) {
+        for (number, source) in &self.numbers {
             let values = match source {
                 NumberSource::Constant(value) => Values::Constant(*value),
-                NumberSource::ByForm([end, face]) => Values::Rows(
-                    (0..batch.num_rows())
-                        .map(|row| if form(row) == FACE_MILL { *face } else { *end })
-                        .collect(),
-                ),
-                // Laid over below, when the diameter is known.
-                NumberSource::Diameter => continue,
                 NumberSource::Column { index, converter } => {
                     let mut read = numbers::read(batch.column(*index));
                     if self.replaced.contains(index) {
@@ -298,53 +220,17 @@ impl StudyPlan<'_> {
                             }
                             continue;
                         }
-                        *value = if input.optional() { NONE } else { 0.0 };
-                        if needs(*input, operation(row), form(row)) {
+                        let (stands_in, needed) = self.subject.absent(number, row, rows);
+                        *value = stands_in;
+                        if needed {
                             marks.missing(row);
                         }
                     }
                     Values::Rows(read.values)
                 }
             };
-            all.push((*input, values));
+            rows.numbers.push((number.place, values));
         }
-        self.shanks(batch.num_rows(), form, &mut all, marks);
-        all
-    }
-
-    /// Shanks as thick as the cutter; sizes of forms that nobody gives.
-    fn shanks(
-        &self,
-        count: usize,
-        form: impl Fn(usize) -> usize,
-        all: &mut Vec<(Input, Values)>,
-        marks: &mut Marks,
-    ) {
-        for input in [Input::CutterCornerRadius, Input::CutterEdgeAngle] {
-            for row in 0..count {
-                if lacks_form(self, input, form(row)) {
-                    marks.missing(row);
-                }
-            }
-        }
-        let follows = |source: &NumberSource| matches!(source, NumberSource::Diameter);
-        if !self.numbers.iter().any(|(_, source)| follows(source)) {
-            return;
-        }
-        for row in 0..count {
-            if form(row) == FACE_MILL {
-                marks.missing(row);
-            }
-        }
-        let diameter = all
-            .iter()
-            .find(|(input, _)| *input == Input::CutterDiameter);
-        let shank = match diameter {
-            Some((_, Values::Constant(value))) => Values::Constant(*value),
-            Some((_, Values::Rows(values))) => Values::Rows(values.clone()),
-            None => return,
-        };
-        all.push((Input::CutterShankDiameter, shank));
     }
 
     /// Money per hour of every row.
@@ -377,83 +263,23 @@ impl StudyPlan<'_> {
         })
     }
 
-    /// Where no direction is given, that of the row's practice on the row's machine.
-    fn follow_direction(
-        &self,
-        count: usize,
-        numbers: &[(Input, Values)],
-        choices: &mut Vec<(Choice, Places)>,
-    ) {
-        if !self.direction_follows {
-            return;
-        }
-        let base = self.study.base();
-        let own = |list: Option<usize>| Places::Constant(list.unwrap_or(0) as u32);
-        let kinds = own(PassKind::ALL
-            .iter()
-            .position(|kind| *kind == base.pass.kind));
-        let operations = own(Some(self.base_operation));
-        let first = own(None);
-        let chosen = |choice: Choice| {
-            let found = choices.iter().find(|(other, _)| *other == choice);
-            found.map(|(_, places)| places)
-        };
-        let practices = chosen(Choice::Practice).unwrap_or(&first);
-        let machines = chosen(Choice::Machine).unwrap_or(&first);
-        let kinds = chosen(Choice::Pass).unwrap_or(&kinds);
-        let operations = chosen(Choice::Operation).unwrap_or(&operations);
-        let number = |input: Input| {
-            let found = numbers.iter().find(|(other, _)| *other == input);
-            found.map(|(_, values)| values)
-        };
-        let (axial, radial) = (number(Input::AxialDepth), number(Input::RadialDepth));
-        let mut pass = base.pass;
-        let mut direction = |row: usize| {
-            let practice = base.practices.get(practices.at(row))?;
-            let machine = base.machines.get(machines.at(row))?;
-            let kind = PassKind::ALL.get(kinds.at(row))?;
-            pass.operation = *Operation::ALL.get(operations.at(row))?;
-            if let Some(depths) = axial {
-                pass.axial_depth = si(depths.at(row));
-            }
-            if let Some(depths) = radial {
-                pass.radial_depth = si(depths.at(row));
-            }
-            let found = practice.direction_with_backlash(*kind, pass.depth(), machine.backlash);
-            Direction::ALL
-                .iter()
-                .position(|direction| *direction == found)
-        };
-        let places = (0..count)
-            .map(|row| direction(row).unwrap_or(0) as u32)
-            .collect();
-        choices.push((Choice::Direction, Places::Rows(places)));
-    }
-
     /// Cost of every row's time in the cut; NaN where there is none.
     fn costs(&self, results: &Results, rates: &Values) -> Vec<f64> {
-        let times = self.extra(results, 0);
+        let [time, _] = self.summed;
+        let times = column(results, time);
         let formula = &cost::unit_cost::FORMULA;
         (0..results.count())
             .map(|row| {
                 let time = times.get(row).copied().unwrap_or(f64::NAN);
                 let rate = rates.at(row) / 3600.0;
-                let parts = [0.0, time, 0.0, 1.0, 0.0, rate];
+                let parts = [0.0, time, 0.0, 1.0, 0.0, rate, 1.0];
                 formula.call(&parts).unwrap_or(f64::NAN)
             })
             .collect()
     }
 
-    /// Time or motor power, which stand behind the results that are written.
-    fn extra<'r>(&self, results: &'r Results, which: usize) -> &'r [f64] {
-        results
-            .columns
-            .get(self.written.len() + which)
-            .map_or(&[], Vec::as_slice)
-    }
-
     fn sum(&self, results: &Results, costs: Option<&[f64]>) -> Summary {
-        let (times, powers) = (self.extra(results, 0), self.extra(results, 1));
+        let [times, powers] = self.summed.map(|place| column(results, place));
         let at = |values: &[f64], row: usize| values.get(row).copied().unwrap_or_default();
         let number = |numbers: &[u8], row: usize| numbers.get(row).copied().unwrap_or_default();
         let mut summary = Summary::default();
@@ -516,6 +342,12 @@ impl StudyPlan<'_> {
             ))
         })
     }
+}
+
+/// A column of results; empty where there is none.
+fn column(results: &Results, place: Option<usize>) -> &[f64] {
+    let column = place.and_then(|place| results.columns.get(place));
+    column.map_or(&[], Vec::as_slice)
 }
 
 /// Rows with text that is no number get its code; some are told.

@@ -74,16 +74,8 @@ impl Start {
         }
     }
 
-    /// The inputs and choices whose problems the caller tells.
-    pub(crate) fn told_names(&self) -> Vec<&'static str> {
-        let inputs = Input::ALL.iter().map(|input| input.name());
-        let choices = Choice::ALL.iter().map(|choice| choice.name());
-        let told = |name: &&str| self.told.iter().any(|other| other == name);
-        inputs.chain(choices).filter(told).collect()
-    }
-
     /// The base with the parts laid over; parts come first in the lists that names pick from.
-    pub(crate) fn lay_over(self, defaults: Defaults) -> Base {
+    pub(crate) fn lay_over(self, defaults: &Defaults) -> Base {
         let mut base = self.base.unwrap_or_else(|| defaults.base());
         for part in self.parts {
             match part {

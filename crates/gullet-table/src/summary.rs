@@ -1,7 +1,9 @@
 //! Totals over rows.
 
 use gullet::error::Code;
+use gullet::formula::power;
 use gullet::operation::LimitName;
+use gullet::quantity::si;
 use std::collections::BTreeMap;
 
 /// Totals over rows: the same however the rows are split into batches and in whatever order they
@@ -65,7 +67,7 @@ pub(crate) struct Row {
     pub held_by: u8,
     /// In seconds.
     pub time: f64,
-    /// Power of the motor, in watts.
+    /// Power that energy is counted of, in watts.
     pub power: f64,
     pub cost: Option<f64>,
 }
@@ -83,7 +85,9 @@ impl Summary {
         self.held_by.count(row.held_by);
         // Good rows are finite and above 0; what is beyond the whole numbers saturates.
         self.nanoseconds += (row.time * 1e9).round() as u128;
-        self.microjoules += (row.power * row.time * 1e6).round() as u128;
+        let energy = power::cutting_energy(si(row.power), si(row.time));
+        let joules = energy.map_or(0.0, |energy| energy.value);
+        self.microjoules += (joules * 1e6).round() as u128;
         if let Some(cost) = row.cost.filter(|cost| cost.is_finite()) {
             *self.cost.get_or_insert(0) += (cost * 1e6).round() as i128;
         }
@@ -145,8 +149,10 @@ impl Summary {
         self.nanoseconds
     }
 
-    /// Energy of the spindle motor over the computed rows, in whole microjoules: its power at full
-    /// width of cut times the time in the cut, without idling, feed drives and coolant.
+    /// Energy over the computed rows, in whole microjoules: the power of the spindle motor, of milling
+    /// cuts at full width, times the time in the cut, without idling, feed drives and coolant. Where
+    /// an operation gives no power of the motor, that at the tool: [`crate::StudyPlan::energy`] says
+    /// which.
     pub fn energy(&self) -> u128 {
         self.microjoules
     }

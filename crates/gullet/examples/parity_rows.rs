@@ -109,7 +109,7 @@ fn cuts(random: &mut Random, count: usize, lines: bool, out: &mut impl Write) {
                 "diameter": diameter, "teeth": random.pick(&[2, 3, 4]),
                 "flute_length": "1 in", "stick_out": random.pick(&["1.2 in", "40 mm"]),
             },
-            "machine": {"base": random.pick(Machine::BUILTIN)},
+            "machine": {"base": random.pick(&["manual-knee-mill", "small-cnc-mill"])},
             "hold": {"clamping_force": "15 kN", "grip_depth": "0.5 in"},
             "practice": {"base": random.pick(Practice::BUILTIN)},
         });

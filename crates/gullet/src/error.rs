@@ -1,4 +1,5 @@
-//! What can go wrong: one error type that carries every problem found, each with a stable code.
+//! What can go wrong: one error type that carries every problem found, each with a stable code;
+//! and doubts about what was computed all the same.
 
 use core::fmt;
 
@@ -237,6 +238,67 @@ impl fmt::Display for Error {
             write!(f, "{problem}")?;
         }
         Ok(())
+    }
+}
+
+/// A doubt with its stable code.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Warning {
+    /// Stable name of the kind of doubt.
+    pub code: WarningCode,
+    /// In words.
+    pub text: String,
+}
+
+impl Warning {
+    /// A doubt.
+    pub fn new(code: WarningCode, text: impl Into<String>) -> Warning {
+        Warning {
+            code,
+            text: text.into(),
+        }
+    }
+}
+
+/// Kinds of doubt; the same number and name in every binding.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum WarningCode {
+    /// A value the tables do not give was assumed.
+    Assumed = 1,
+    /// A value lies outside the range its model was tested in.
+    OutsideValidity = 2,
+    /// Sources disagree by more than a third.
+    SourcesDisagree = 3,
+    /// The machine cannot do what was wanted; the nearest it can do was taken.
+    MachineLimits = 4,
+    /// A setting was lowered because of a limit.
+    Lowered = 5,
+    /// A rounding to what the readout can show.
+    Rounded = 6,
+}
+
+impl WarningCode {
+    /// Every code, by number.
+    pub const ALL: &'static [WarningCode] = &[
+        WarningCode::Assumed,
+        WarningCode::OutsideValidity,
+        WarningCode::SourcesDisagree,
+        WarningCode::MachineLimits,
+        WarningCode::Lowered,
+        WarningCode::Rounded,
+    ];
+
+    /// Name in lower case.
+    pub fn name(self) -> &'static str {
+        match self {
+            WarningCode::Assumed => "assumed",
+            WarningCode::OutsideValidity => "outside_validity",
+            WarningCode::SourcesDisagree => "sources_disagree",
+            WarningCode::MachineLimits => "machine_limits",
+            WarningCode::Lowered => "lowered",
+            WarningCode::Rounded => "rounded",
+        }
     }
 }
 

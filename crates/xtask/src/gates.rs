@@ -132,7 +132,20 @@ pub fn run_all() -> bool {
     gates.gate("docs", |_| {
         let mut command = cargo(&["doc", "--workspace", "--no-deps", "--locked"]);
         command.env("RUSTDOCFLAGS", "-D warnings");
-        status(command)
+        match (status(command), binary()) {
+            (Passed(text), Ok(binary)) => {
+                let mut command = Command::new(binary);
+                command
+                    .args(["reference", "--output", "target/doc/reference.html"])
+                    .current_dir(root());
+                match status(command) {
+                    Passed(_) => Passed(text),
+                    other => other,
+                }
+            }
+            (Passed(_), Err(error)) => Failed(error),
+            (other, _) => other,
+        }
     });
     gates.gate("dependencies", |_| {
         dependencies::check().map_or_else(Failed, Passed)

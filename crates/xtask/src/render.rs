@@ -46,11 +46,16 @@ fn all(gullet: &Path, browser: &str, folder: &Path) -> Result<String, String> {
         fs::remove_dir_all(folder).map_err(failed)?;
     }
     fs::create_dir_all(folder).map_err(failed)?;
-    let mut jobs: Vec<PathBuf> = fs::read_dir(root().join("crates/gullet-cli/jobs"))
-        .map_err(failed)?
-        .filter_map(|entry| entry.ok().map(|entry| entry.path()))
-        .filter(|path| path.extension().is_some_and(|ending| ending == "toml"))
-        .collect();
+    let jobs_folder = root().join("crates/gullet-cli/jobs");
+    let mut jobs: Vec<PathBuf> = Vec::new();
+    for folder in [jobs_folder.clone(), jobs_folder.join("routes")] {
+        let files = fs::read_dir(folder).map_err(failed)?;
+        jobs.extend(
+            files
+                .filter_map(|entry| entry.ok().map(|entry| entry.path()))
+                .filter(|path| path.extension().is_some_and(|ending| ending == "toml")),
+        );
+    }
     jobs.sort();
     if jobs.is_empty() {
         return Err("no job to render".to_owned());
@@ -59,7 +64,7 @@ fn all(gullet: &Path, browser: &str, folder: &Path) -> Result<String, String> {
         one(gullet, browser, folder, job).map_err(|error| format!("{}: {error}", job.display()))?;
     }
     Ok(format!(
-        "{} cards, a sheet each, in {}",
+        "{} jobs and routes, a sheet a card, in {}",
         jobs.len(),
         folder.display()
     ))
@@ -112,9 +117,12 @@ fn one(gullet: &Path, browser: &str, folder: &Path, job: &Path) -> Result<(), St
         &[&to_paper, "--no-pdf-header-footer"],
     )?;
     let told = quiet(Command::new("pdfinfo").arg(&paper))?;
+    // A job is one sheet; a route a summary and one for each clamping.
+    let html = fs::read_to_string(&page).map_err(|error| error.to_string())?;
+    let sheets = html.matches("<h1>").count();
     match pages(&told) {
-        Some(1) => {}
-        Some(pages) => return Err(format!("the card takes {pages} sheets")),
+        Some(pages) if pages as usize == sheets => {}
+        Some(pages) => return Err(format!("{sheets} cards take {pages} sheets")),
         None => return Err(format!("no count of sheets in: {told}")),
     }
     let words = quiet(Command::new("pdftotext").arg(&paper).arg("-"))?;

@@ -12,7 +12,7 @@ use arrow_array::{
 use arrow_schema::{ArrowError, DataType, Field, Fields, Schema};
 use gullet::error::unknown_name;
 use gullet::listing::{Cell, Form, Listing};
-use gullet::quantity::{Converter, Kind, Unit, UnitSystem, units};
+use gullet::quantity::{Converter, Kind, Unit, UnitSystem, unit_behind};
 use gullet::{Code, Problem};
 use pyo3::prelude::*;
 use pyo3::types::{PyBool, PyDict, PyInt, PyList, PyString};
@@ -52,7 +52,7 @@ fn table(fields: Vec<Field>, columns: Vec<ArrayRef>, rows: usize) -> Result<Tabl
 /// Name with the unit and metadata of a column of quantities.
 fn described(name: &str, kind: Kind, unit: &Unit, meaning: &str) -> Field {
     let suffix = unit.suffix();
-    let name = if suffix.is_empty() || name.ends_with(&format!("_{suffix}")) {
+    let name = if suffix.is_empty() || unit_behind(kind, name) == Some(unit) {
         name.to_owned()
     } else {
         format!("{name}_{suffix}")
@@ -339,11 +339,8 @@ fn quantities(
         .into());
     }
     // The unit that the name ends with, else the usual one.
-    let named = units(quantity.kind)
-        .iter()
-        .filter(|unit| !unit.symbol.is_empty() && name.ends_with(&format!("_{}", unit.suffix())))
-        .max_by_key(|unit| unit.suffix().len());
-    let unit = named.unwrap_or_else(|| gullet::quantity::column_unit(quantity.kind, system));
+    let unit = unit_behind(quantity.kind, name)
+        .unwrap_or_else(|| gullet::quantity::column_unit(quantity.kind, system));
     let converter = Converter::new(unit);
     let cell = |si: &f64| si.is_finite().then(|| converter.from_si(*si));
     let array: Float64Array = values.iter().map(cell).collect();

@@ -7,7 +7,7 @@ mod json;
 mod read;
 
 pub use build::{kind_named, quantity_of};
-pub use read::{read, text_of, units_of_argument, units_of_call};
+pub use read::{read, text_of, units_of_argument, units_of_call, wrong_type};
 
 use crate::array::{self, Data};
 use crate::errors::raise;

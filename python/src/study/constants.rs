@@ -4,8 +4,8 @@ use crate::array::Data;
 use crate::errors::Fault;
 use crate::quantity::{read, text_of};
 use gullet::quantity::{Kind, exact_text};
-use gullet::study::Input;
 use gullet::{Code, Problem};
+use gullet_table::Takes;
 use pyo3::prelude::*;
 use pyo3::types::{PyBool, PyFloat, PyInt, PyString};
 
@@ -15,9 +15,14 @@ pub fn texts(
     told: &mut Vec<String>,
     problems: &mut Vec<Problem>,
 ) -> PyResult<Vec<(String, String)>> {
+    let operation = constants
+        .iter()
+        .find(|(name, _)| name == "operation")
+        .and_then(|(_, value)| value.extract::<String>().ok());
+    let takes = Takes::of_operation(operation.as_deref());
     let mut all = Vec::new();
     for (name, value) in constants {
-        match text(name, value) {
+        match text(&takes, name, value) {
             Ok(text) => all.push((name.clone(), text)),
             Err(fault) => {
                 fault.collect(name, problems)?;
@@ -28,12 +33,12 @@ pub fn texts(
     Ok(all)
 }
 
-fn text(name: &str, any: &Bound<'_, PyAny>) -> Result<String, Fault> {
+fn text(takes: &Takes, name: &str, any: &Bound<'_, PyAny>) -> Result<String, Fault> {
     if let Ok(text) = any.cast::<PyString>() {
         return Ok(text_of(text)?.into_owned());
     }
-    let kind = match Input::ALL.iter().find(|input| input.name() == name) {
-        Some(input) => input.kind(),
+    let kind = match takes.number(name) {
+        Some(number) => number.kind,
         None if name == gullet_table::COST_PER_HOUR => {
             if any.is_instance_of::<PyFloat>() || any.is_instance_of::<PyInt>() {
                 return Ok(any.str()?.to_string());

@@ -14,11 +14,10 @@ use gullet::operation::LimitName;
 use gullet::quantity::UnitSystem;
 use gullet::study::{Base, Execution, Spread, Uncertain, Uncertainty};
 use gullet::{Code, Error, Problem};
-use gullet_table::{Columns, Start, StudyOptions, StudyPlan, Summary, TextNumbers};
+use gullet_table::{Columns, Start, StudyOptions, StudyPlan, Summary, TextNumbers, Totals};
 use pyo3::IntoPyObjectExt;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
-use run::Totals;
 use std::sync::Arc;
 
 /// Rows by the names of limits or codes.
@@ -38,17 +37,17 @@ type Sums = (
 );
 
 /// Cells that mean nothing: row, code, column, and what would do.
-type Told = Vec<(usize, &'static str, String, String)>;
+type Told = Vec<(u64, &'static str, String, String)>;
 
 /// Most threads that can be asked for.
 const MOST_THREADS: usize = 1024;
 
-/// What is drawn: spreads by name, draws, seed, quantiles.
-type Drawing = (Vec<(String, String)>, i64, u64, Vec<f64>);
+/// What is drawn: spreads by name, draws, seed, quantiles, number of the first row.
+type Drawing = (Vec<(String, String)>, i64, u64, Vec<f64>, i64);
 
 /// What is drawn; problems of spreads stand among the others.
 fn uncertainty(
-    (spreads, draws, seed, quantiles): Drawing,
+    (spreads, draws, seed, quantiles, first_row): Drawing,
     problems: &mut Vec<Problem>,
 ) -> Option<Uncertainty> {
     let mut read = Vec::new();
@@ -61,13 +60,22 @@ fn uncertainty(
             }
         }
     }
+    if first_row < 0 {
+        problems.push(Problem::new(
+            Code::OutOfRange,
+            "first_row",
+            first_row.to_string(),
+            "at least 0",
+            "give the number of the partition's first row among all rows",
+        ));
+    }
     Some(Uncertainty {
         spreads: read,
         // What is none is told with the other problems of the draws.
         draws: usize::try_from(draws).unwrap_or(0),
         seed,
         quantiles,
-        first_row: 0,
+        first_row: u64::try_from(first_row).unwrap_or(0),
     })
 }
 
@@ -235,7 +243,7 @@ impl Plan {
             schema: self.plan.schema(),
             batches,
         };
-        Ok((table, sums(&totals.summary), totals.told()))
+        Ok((table, sums(totals.summary()), run::told(&totals)))
     }
 
     /// A stream of the rows with their results.

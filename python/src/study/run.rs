@@ -5,7 +5,7 @@ use crate::errors::Fault;
 use arrow_array::RecordBatch;
 use gullet::study::Execution;
 use gullet::{Problem, Result};
-use gullet_table::{Answer, StudyPlan, Summary};
+use gullet_table::{Answer, StudyPlan, Totals};
 use pyo3::prelude::*;
 use std::sync::OnceLock;
 use std::sync::atomic::{AtomicUsize, Ordering};
@@ -17,35 +17,13 @@ const CUTS: usize = 8 * 1024;
 /// Slices of each thread between two looks for an interrupt: a hundredth of a second.
 const SLICES: usize = 2;
 
-/// Cells that mean nothing of which a study tells.
-const MOST_TOLD: usize = 100;
-
-/// Totals over slices that were computed.
-#[derive(Default)]
-pub struct Totals {
-    pub summary: Summary,
-    told: Vec<(usize, Problem)>,
-}
-
-impl Totals {
-    /// Adds up a slice and gives its rows.
-    pub fn add(&mut self, answer: Answer) -> RecordBatch {
-        let first = self.summary.rows() as usize;
-        let left = MOST_TOLD.saturating_sub(self.told.len());
-        let told = answer.problems.into_iter().take(left);
-        self.told
-            .extend(told.map(|told| (first + told.row, told.problem)));
-        self.summary.add(&answer.summary);
-        answer.batch
-    }
-
-    pub fn told(&self) -> Told {
-        let cell = |(row, problem): &(usize, Problem)| {
-            let (column, text) = (problem.parameter.clone(), problem.to_string());
-            (*row, problem.code.name(), column, text)
-        };
-        self.told.iter().map(cell).collect()
-    }
+/// The cells that mean nothing, as Python tells them.
+pub fn told(totals: &Totals) -> Told {
+    let cell = |(row, problem): &(u64, Problem)| {
+        let (column, text) = (problem.parameter.clone(), problem.to_string());
+        (*row, problem.code.name(), column, text)
+    };
+    totals.told().iter().map(cell).collect()
 }
 
 /// Slices that are under way together.
@@ -74,13 +52,17 @@ pub fn table(
     number: u64,
     totals: &mut Totals,
 ) -> core::result::Result<Vec<RecordBatch>, Fault> {
+    // Of a whole table what is wrong is told before any work.
+    for batch in batches {
+        plan.plan.check_operations(batch)?;
+    }
     let all: Vec<RecordBatch> = batches
         .iter()
         .flat_map(|batch| slices(batch, plan.rows))
         .collect();
     let mut done = Vec::with_capacity(all.len());
     for window in all.chunks(window(plan.execution)) {
-        let first = number + totals.summary.rows();
+        let first = number + totals.rows();
         let answers = py.detach(|| compute(&plan.plan, first, window, plan.execution))?;
         done.extend(answers.into_iter().map(|answer| totals.add(answer)));
         py.check_signals()?;

@@ -1,6 +1,6 @@
 //! Studies over streams: rows are computed while the stream of results is read.
 
-use super::run::{self, Totals};
+use super::run;
 use super::{Plan, Sums, Told, sums};
 use crate::arrow::{Table, no_arrow};
 use crate::errors::Fault;
@@ -9,7 +9,7 @@ use arrow_schema::{ArrowError, SchemaRef};
 use gullet::study::Execution;
 use gullet::{Code, Error, Problem, Result};
 use gullet_arrow::Incoming;
-use gullet_table::StudyPlan;
+use gullet_table::{StudyPlan, Totals};
 use pyo3::prelude::*;
 use pyo3::types::PyCapsule;
 use std::collections::VecDeque;
@@ -83,7 +83,7 @@ impl Running {
     fn compute(&mut self) -> Result<()> {
         let count = self.slices.len().min(run::window(self.execution));
         let window: Vec<RecordBatch> = self.slices.drain(..count).collect();
-        let first = locked(&self.totals).summary.rows();
+        let first = locked(&self.totals).rows();
         let answers = run::compute(&self.plan, first, &window, self.execution)?;
         let mut totals = locked(&self.totals);
         let done = answers.into_iter().map(|answer| totals.add(answer));
@@ -174,6 +174,6 @@ impl Stream {
     /// Totals over the rows read so far, and cells that mean nothing.
     fn totals(&self) -> (Sums, Told) {
         let totals = locked(&self.totals);
-        (sums(&totals.summary), totals.told())
+        (sums(totals.summary()), run::told(&totals))
     }
 }

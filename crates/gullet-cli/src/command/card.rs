@@ -1,10 +1,10 @@
-//! `gullet card`: the set-up card of a job.
+//! `gullet card`: the set-up card of a job, or the cards of a route.
 
 use crate::answer::Answer;
 use crate::arguments::{Flag, Spec, UNITS, read};
 use crate::files;
 use gullet::error::{Code, Error, Problem, Result};
-use gullet::plan::{Card, Job};
+use gullet::plan::{Job, JobFile};
 use gullet::table::{Library, Overlay};
 
 const FORMATS: &[&str] = &["text", "json", "html"];
@@ -29,27 +29,38 @@ pub fn run(words: &[String]) -> Result<Answer> {
     let format = given
         .value("--format")
         .unwrap_or_else(|| format_of(output.unwrap_or_default()));
-    if given.has("--steps") && format != "html" {
+    let steps = given.has("--steps");
+    let overlays: Vec<&str> = given.values("--overlay").collect();
+    let (text, library) = inputs(name, &overlays)?;
+    let mut file = if in_json(name, &text) {
+        JobFile::from_json(&text, &library)?
+    } else {
+        JobFile::from_toml(&text, &library)?
+    };
+    if let Some(units) = given.units() {
+        *file.units_mut() = units;
+    }
+    let route = !matches!(file, JobFile::Job(_));
+    if steps && format != "html" && !(route && format == "text") {
         return Err(Problem::new(
             Code::Inconsistent,
             "--steps",
             format!("--format {format}"),
             "--format html",
-            "drop --steps: text and JSON carry the worked steps anyway",
+            if route {
+                "drop --steps: JSON carries the worked steps anyway"
+            } else {
+                "drop --steps: text and JSON carry the worked steps anyway"
+            },
         )
         .into());
     }
-    let overlays: Vec<&str> = given.values("--overlay").collect();
-    let (text, library) = inputs(name, &overlays)?;
-    let mut job = job(name, &text, &library)?;
-    if let Some(units) = given.units() {
-        job.units = units;
-    }
-    let card = Card::new(job, &library)?;
+    let card = file.card(&library)?;
     let text = match format {
         "json" => format!("{:#}\n", card.json()),
-        "html" if given.has("--steps") => card.html_with_steps(),
+        "html" if steps => card.html_with_steps(),
         "html" => card.html(),
+        _ if steps => card.text_with_steps(),
         _ => card.text(),
     };
     match output {
@@ -98,19 +109,19 @@ pub fn library(files: &[&str]) -> Result<Library> {
 
 /// The job of a file.
 pub fn job_file(name: &str, library: &Library) -> Result<Job> {
-    job(name, &files::read(name)?, library)
+    let text = files::read(name)?;
+    if in_json(name, &text) {
+        Job::from_json(&text, library)
+    } else {
+        Job::from_toml(&text, library)
+    }
 }
 
-/// A job in TOML, or in JSON where the name or the first character says so.
-fn job(name: &str, text: &str, library: &Library) -> Result<Job> {
-    let in_json = match name {
+/// Whether a file is in JSON, as its name or its first character says.
+fn in_json(name: &str, text: &str) -> bool {
+    match name {
         "-" => text.trim_start().starts_with('{'),
         _ => files::has_ending(name, "json"),
-    };
-    if in_json {
-        Job::from_json(text, library)
-    } else {
-        Job::from_toml(text, library)
     }
 }
 

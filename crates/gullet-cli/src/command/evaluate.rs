@@ -44,6 +44,19 @@ pub fn formula_and_arguments(operands: &[String]) -> Result<(&'static Formula, V
     let (name, words) = operands
         .split_first()
         .map_or(("", operands), |(name, words)| (name.as_str(), words));
+    let (pairs, problems) = named_values(words);
+    let formula = match formula::find(name) {
+        Ok(formula) => formula,
+        Err(error) => return Err(joined(problems, error)),
+    };
+    match formula.read_arguments(&pairs) {
+        Ok(values) => Error::unless_empty(problems, (formula, values)),
+        Err(error) => Err(joined(problems, error)),
+    }
+}
+
+/// Pairs from `NAME=VALUE` words, and what is wrong with the others.
+pub fn named_values(words: &[String]) -> (Vec<(String, String)>, Vec<Problem>) {
     let mut problems = Vec::new();
     let mut pairs = Vec::new();
     // The semicolons of the catalogue's examples may stay where a whole example is pasted.
@@ -60,14 +73,7 @@ pub fn formula_and_arguments(operands: &[String]) -> Result<(&'static Formula, V
             )),
         }
     }
-    let formula = match formula::find(name) {
-        Ok(formula) => formula,
-        Err(error) => return Err(joined(problems, error)),
-    };
-    match formula.read_arguments(&pairs) {
-        Ok(values) => Error::unless_empty(problems, (formula, values)),
-        Err(error) => Err(joined(problems, error)),
-    }
+    (pairs, problems)
 }
 
 /// The unit of size one; the first of the list where a kind, money per time, has none.

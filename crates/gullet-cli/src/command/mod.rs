@@ -2,13 +2,18 @@
 
 mod card;
 mod check;
+mod cost;
 mod evaluate;
 mod explain;
+mod fit;
 mod list;
 mod operate;
+mod reference;
 mod schema;
 mod spreads;
 mod study;
+
+pub use operate::quoted as operate_words;
 
 use crate::answer::Answer;
 use crate::help;
@@ -21,8 +26,11 @@ pub fn run(name: &str, words: &[String]) -> Result<Answer> {
         "explain" => explain::run(words),
         "evaluate" => evaluate::run(words),
         "check" => check::run(words),
+        "cost" => cost::run(words),
+        "fit" => fit::run(words),
         "list" => list::run(words),
         "operate" => operate::run(words),
+        "reference" => reference::run(words),
         "schema" => schema::run(words),
         "study" => study::run(words),
         "help" => help::run(words),

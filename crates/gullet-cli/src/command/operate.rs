@@ -197,7 +197,7 @@ fn description(process: &Process, given: &Given, format: &str) -> String {
 }
 
 /// The inputs of an example as words of a command line.
-fn quoted(inputs: &str) -> String {
+pub fn quoted(inputs: &str) -> String {
     inputs
         .split(';')
         .filter_map(|pair| pair.trim().split_once('='))

@@ -1,17 +1,24 @@
-//! `gullet schema`: the form of a job file.
+//! `gullet schema`: the form of a job file or a route file.
 
 use crate::answer::Answer;
 use crate::arguments::{JSON, Spec, read};
-use gullet::error::Result;
+use gullet::error::{Result, unknown_name};
 
 const SPEC: Spec = Spec {
     // The answer is JSON anyway; the option says how problems are told.
     flags: &[JSON],
-    operand: "nothing",
+    operand: "FILE-KIND",
     least: 0,
-    most: 0,
+    most: 1,
 };
 
+const KINDS: &[&str] = &["job", "route"];
+
 pub fn run(words: &[String]) -> Result<Answer> {
-    read(&SPEC, words).map(|_| Answer::text(gullet::plan::job_schema()))
+    let given = read(&SPEC, words)?;
+    match given.operands.first().map(String::as_str) {
+        None | Some("job") => Ok(Answer::text(gullet::plan::job_schema())),
+        Some("route") => Ok(Answer::text(gullet::plan::route_schema())),
+        Some(other) => Err(unknown_name("FILE-KIND", other, KINDS.iter().copied()).into()),
+    }
 }

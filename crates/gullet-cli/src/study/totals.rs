@@ -21,10 +21,9 @@ pub fn as_text(outcome: &Outcome, plan: &StudyPlan) -> String {
         UnitSystem::Metric,
     );
     text += &format!("cutting time    {time}, without return, handling and set-up\n");
-    text += &format!(
-        "energy          {} kWh of the spindle motor at full width of cut\n",
-        kilowatt_hours(summary)
-    );
+    if let Some(whose) = plan.energy() {
+        text += &format!("energy          {} kWh {whose}\n", kilowatt_hours(summary));
+    }
     if let Some(cost) = summary.cost() {
         text += &format!(
             "cost            {:.2} of machine and operator in that time, without tools and material\n",
@@ -66,7 +65,8 @@ pub fn as_json(outcome: &Outcome, plan: &StudyPlan) -> Value {
         "computed": summary.ok(),
         "errors": codes,
         "cutting_time_s": summary.cutting_time() as f64 / 1e9,
-        "energy_kwh": summary.energy() as f64 / 3.6e12,
+        "energy_kwh": plan.energy().map(|_| summary.energy() as f64 / 3.6e12),
+        "energy_of": plan.energy(),
         "cost": summary.cost().map(|cost| cost as f64 / 1e6),
         "binding_limit": limits(summary.binding()),
         "held_by": limits(summary.held_by()),

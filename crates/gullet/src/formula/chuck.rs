@@ -45,6 +45,25 @@ formulas! {
         }
     }
 
+    static_grip_for_speed {
+        symbol "F_0", "F_0";
+        meaning "Grip at rest of a lathe chuck whose jaws still hold with a wanted grip at a spindle speed.";
+        required_grip F_g: Force, from 0.0, "sum of the jaw forces that the cut needs";
+        spindle_speed n: RotationalSpeed, from 0.0, to maximum_speed, "spindle speed";
+        maximum_speed n_max: RotationalSpeed, above 0.0, "largest speed marked on the chuck";
+        loss_at_maximum c: Ratio, from 0.0, below 1.0, default 2.0 / 3.0, "share of the grip at rest that is lost at the largest speed";
+        -> Force;
+        equation "F_0 = F_g/(1 - c (n/n_max)^2)", r"F_0 = \frac{F_g}{1 - c \left(\frac{n}{n_\mathrm{max}}\right)^2}";
+        valid "as jaw_grip_at_speed";
+        source "derived: inverse of jaw_grip_at_speed";
+        example "required_grip=30 kN; spindle_speed=2000 rpm; maximum_speed=4000 rpm" => "36 kN", 1e-9,
+            "own arithmetic: a sixth is lost at half the speed";
+        = {
+            let share = n / n_max;
+            F_g / (number(1.0) - c * share * share)
+        }
+    }
+
     chuck_speed_for_grip {
         symbol "n", "n";
         meaning "Largest spindle speed at which a lathe chuck's jaws keep a grip from outside.";

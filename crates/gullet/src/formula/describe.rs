@@ -269,12 +269,7 @@ impl Formula {
             )
             .into());
         }
-        let mut problems: Vec<Problem> = self
-            .parameters
-            .iter()
-            .zip(arguments)
-            .filter_map(|(parameter, value)| parameter.problem(*value, arguments, system))
-            .collect();
+        let mut problems = parameter_problems(self.parameters, arguments, system);
         if problems.is_empty() {
             for condition in self.conditions {
                 if !(condition.holds)(arguments) {
@@ -352,62 +347,83 @@ impl Formula {
 
     /// SI arguments from `(name, text)` pairs, defaults filled in; every problem is reported.
     pub fn read_arguments(&self, given: &[(String, String)]) -> Result<Vec<f64>> {
-        let mut problems = Vec::new();
-        let mut values: Vec<Option<f64>> = vec![None; self.parameters.len()];
-        for (name, text) in given {
-            let found = self
-                .parameters
-                .iter()
-                .zip(values.iter_mut())
-                .find(|(parameter, _)| parameter.name == name);
-            let Some((parameter, slot)) = found else {
-                problems.push(unknown_name(
-                    self.name,
-                    name,
-                    self.parameters.iter().map(|parameter| parameter.name),
-                ));
-                continue;
-            };
-            if slot.is_some() {
-                problems.push(Problem::new(
-                    Code::Duplicate,
-                    parameter.name,
-                    text.as_str(),
-                    "each argument once",
-                    "drop one of the two",
-                ));
-                continue;
-            }
-            match quantity::parse(parameter.kind, text) {
-                Ok(si) => *slot = Some(si),
-                Err(error) => {
-                    *slot = Some(f64::NAN);
-                    problems.extend(error.within(parameter.name).into_problems());
-                }
-            }
-        }
-        for (parameter, slot) in self.parameters.iter().zip(values.iter_mut()) {
-            if slot.is_none() {
-                *slot = parameter.default;
-            }
-            if slot.is_none() {
-                problems.push(Problem::new(
-                    Code::Missing,
-                    parameter.name,
-                    "",
-                    parameter.range(),
-                    format!("give {} ({})", parameter.name, parameter.meaning),
-                ));
-            }
-        }
-        Error::unless_empty(problems, ())?;
-        Ok(values.into_iter().flatten().collect())
+        read_parameters(self.name, self.parameters, given)
     }
 
     /// The SI arguments of the worked example.
     pub fn example_arguments(&self) -> Result<Vec<f64>> {
         self.read_arguments(&split_arguments(self.example.arguments)?)
     }
+}
+
+/// SI values of parameters from `(name, text)` pairs, defaults filled in; every problem is reported.
+pub(crate) fn read_parameters(
+    owner: &str,
+    parameters: &[Parameter],
+    given: &[(String, String)],
+) -> Result<Vec<f64>> {
+    let mut problems = Vec::new();
+    let mut values: Vec<Option<f64>> = vec![None; parameters.len()];
+    for (name, text) in given {
+        let found = parameters
+            .iter()
+            .zip(values.iter_mut())
+            .find(|(parameter, _)| parameter.name == name);
+        let Some((parameter, slot)) = found else {
+            problems.push(unknown_name(
+                owner,
+                name,
+                parameters.iter().map(|parameter| parameter.name),
+            ));
+            continue;
+        };
+        if slot.is_some() {
+            problems.push(Problem::new(
+                Code::Duplicate,
+                parameter.name,
+                text.as_str(),
+                "each argument once",
+                "drop one of the two",
+            ));
+            continue;
+        }
+        match quantity::parse(parameter.kind, text) {
+            Ok(si) => *slot = Some(si),
+            Err(error) => {
+                *slot = Some(f64::NAN);
+                problems.extend(error.within(parameter.name).into_problems());
+            }
+        }
+    }
+    for (parameter, slot) in parameters.iter().zip(values.iter_mut()) {
+        if slot.is_none() {
+            *slot = parameter.default;
+        }
+        if slot.is_none() {
+            problems.push(Problem::new(
+                Code::Missing,
+                parameter.name,
+                "",
+                parameter.range(),
+                format!("give {} ({})", parameter.name, parameter.meaning),
+            ));
+        }
+    }
+    Error::unless_empty(problems, ())?;
+    Ok(values.into_iter().flatten().collect())
+}
+
+/// What is wrong with SI values of parameters, each against its range.
+pub(crate) fn parameter_problems(
+    parameters: &[Parameter],
+    values: &[f64],
+    system: UnitSystem,
+) -> Vec<Problem> {
+    parameters
+        .iter()
+        .zip(values)
+        .filter_map(|(parameter, value)| parameter.problem(*value, values, system))
+        .collect()
 }
 
 /// Splits `name=value; name=value` into pairs, in their order.

@@ -34,6 +34,20 @@ formulas! {
         = f / z * sin(sigma / 2.0)
     }
 
+    feed_for_hole_chip_thickness {
+        symbol "f", "f";
+        meaning "Feed per revolution at which each edge of a drill, reamer or countersink takes a chip thickness.";
+        chip_thickness h: Length, from 0.0, "undeformed chip thickness of an edge";
+        teeth z: Count, from 1.0, "cutting edges that share the feed; 2 for a twist drill";
+        point_angle sigma: Angle, above 0.0, to PI, "point angle; the included angle of the edges that cut";
+        -> Length;
+        equation "f = h z/sin(sigma/2)", r"f = \frac{h\, z}{\sin\frac{\sigma}{2}}";
+        valid "equal edges";
+        source "derived: inverse of h = (f/z) sin(sigma/2)";
+        example "chip_thickness=0.05 mm; teeth=4; point_angle=60 deg" => "0.4 mm", 1e-12, "own arithmetic: 0.05 x 4/sin 30 deg mm";
+        = h * z / sin(sigma / 2.0)
+    }
+
     enlarging_torque {
         symbol "M_c", "M_c";
         meaning "Torque of a drill, core drill or countersink that enlarges a hole.";

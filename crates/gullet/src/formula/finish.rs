@@ -3,7 +3,7 @@
 use super::define::formulas;
 
 /// Square root of 3, of the mean deviation of a parabola.
-pub(super) const SQRT_3: f64 = 1.732_050_807_568_877_2;
+pub(crate) const SQRT_3: f64 = 1.732_050_807_568_877_2;
 
 formulas! {
     topic "finish";

@@ -86,6 +86,20 @@ formulas! {
         = F_c / (f * a_p)
     }
 
+    kc11_from_specific_force {
+        symbol "k_c11", "k_{c1.1}";
+        meaning "Specific cutting force at a chip 1 mm thick from that at another chip thickness.";
+        specific_cutting_force k_c: Pressure, above 0.0, "specific cutting force at the chip thickness";
+        chip_exponent m_c: Ratio, from 0.0, below 1.0, "exponent of the chip thickness";
+        chip_thickness h: Length, above 0.0, "undeformed chip thickness";
+        -> Pressure;
+        equation "k_c11 = k_c (h/1 mm)^m_c", r"k_{c1.1} = k_c \left(\frac{h}{1\,\mathrm{mm}}\right)^{m_c}";
+        valid "m_c of the same tests as k_c: the two are one pair";
+        source "derived from k_c = k_c11 (h/1 mm)^(-m_c)";
+        example "specific_cutting_force=3600 N/mm2; chip_exponent=0.5; chip_thickness=0.25 mm" => "1800 N/mm2", 1e-12, "identity: 3600 x 0.25^0.5";
+        = k_c * fractional_power(millimetres(h), m_c)
+    }
+
     drilling_torque {
         symbol "M_c", "M_c";
         meaning "Torque of a two-lip drill in solid metal.";

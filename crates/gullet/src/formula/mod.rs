@@ -21,6 +21,9 @@ pub mod finish;
 pub mod force;
 pub mod holding;
 pub mod hole;
+pub mod learning;
+pub mod lot;
+pub mod moves;
 pub mod path;
 pub mod power;
 pub mod practice;
@@ -41,6 +44,7 @@ pub mod cases;
 pub use columns::Column;
 pub(crate) use columns::uneven;
 pub use describe::{Condition, Example, Formula, Limit, Parameter, split_arguments};
+pub(crate) use describe::{parameter_problems, read_parameters};
 pub use listings::{catalogue_listing, examples_listing};
 pub use step::{NoRecord, Recorder, Step, Steps, description};
 
@@ -66,9 +70,12 @@ const TOPICS: &[&[&Formula]] = &[
     path::ALL,
     hole::ALL,
     time::ALL,
+    moves::ALL,
+    learning::ALL,
     holding::ALL,
     wear::ALL,
     cost::ALL,
+    lot::ALL,
     thread::ALL,
     thread_milling::ALL,
     thread::FORM,

@@ -144,4 +144,17 @@ formulas! {
             "identity: a third of the base speed";
         = P * min(number(1.0), n / n_b)
     }
+
+    cutting_energy {
+        symbol "E", "E";
+        meaning "Energy of a power over a time in the cut.";
+        power P: Power, from 0.0, "power, of the motor or at the cutter";
+        cutting_time t: Time, from 0.0, "time in the cut";
+        -> Energy;
+        equation "E = P t", r"E = P\, t";
+        valid "the power steady over the time, or its mean; idling, feed drives and coolant come on top";
+        source "definition of power";
+        example "power=2 kW; cutting_time=90 s" => "0.05 kWh", 1e-9, "identity";
+        = P * t
+    }
 }

@@ -100,6 +100,19 @@ formulas! {
         = v_c * f_z / p
     }
 
+    saw_teeth_per_turn {
+        symbol "z_r", "z_r";
+        meaning "Teeth of a saw blade that pass while its driving wheel turns once.";
+        wheel_diameter D_w: Length, above 0.0, "diameter of the wheel that drives the blade";
+        tooth_pitch p: Length, above 0.0, "tooth pitch";
+        -> Ratio;
+        equation "z_r = pi D_w/p", r"z_r = \frac{\pi D_w}{p}";
+        valid "the blade does not slip; its thickness beside the wheel is left out";
+        source "definition";
+        example "wheel_diameter=350 mm; tooth_pitch=7 mm" => "157.079632679", 1e-11, "identity: 50 pi";
+        = PI * D_w / p
+    }
+
     saw_feed_per_tooth {
         symbol "f_z", "f_z";
         meaning "Advance per tooth of a saw blade that a feed speed amounts to.";
@@ -164,6 +177,19 @@ formulas! {
         source "geometry";
         example "outer_diameter=4 in; inner_diameter=3 in" => "5.5 in2", 0.01, "manual of a band-saw machine: 12.5 less 7.0 in2, seen";
         = PI * max(D - d, si(0.0)) * (D + d) / 4.0
+    }
+
+    rectangular_section_area {
+        symbol "A", "A";
+        meaning "Area of a rectangular section.";
+        width w: Length, above 0.0, "width of the work along the blade";
+        height H: Length, above 0.0, "way of the blade through the section";
+        -> Area;
+        equation "A = w H", r"A = w H";
+        valid "solid flats and squares, cut square to the axis";
+        source "geometry";
+        example "width=4 in; height=1.5 in" => "6 in2", 1e-12, "identity";
+        = w * H
     }
 
     mean_sawn_width {

@@ -59,7 +59,7 @@ impl Size {
             Kind::LineForce | Kind::Stiffness => Size::of(0.0, -2.0, 1.0),
             Kind::Pressure => Size::of(-1.0, -2.0, 1.0),
             Kind::Power => Size::of(2.0, -3.0, 1.0),
-            Kind::Torque => Size::of(2.0, -2.0, 1.0),
+            Kind::Torque | Kind::Energy => Size::of(2.0, -2.0, 1.0),
             Kind::VolumeRate => Size::of(3.0, -1.0, 0.0),
             Kind::AreaRate => Size::of(2.0, -1.0, 0.0),
             Kind::Density => Size::of(-3.0, 0.0, 1.0),

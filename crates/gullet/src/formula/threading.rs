@@ -66,6 +66,19 @@ formulas! {
         = w + 2.0 * a / cos(alpha)
     }
 
+    threading_mean_chip_thickness {
+        symbol "h_m", "h_m";
+        meaning "Mean undeformed chip thickness of a pass of single-point threading.";
+        chip_section A: Area, from 0.0, "section that the pass cuts";
+        edge_length l: Length, above 0.0, "length of edge in the cut";
+        -> Length;
+        equation "h_m = A/l", r"h_m = \frac{A}{l}";
+        valid "section spread over the edge; fed in square to the axis the chips of both flanks run into each other and bind";
+        source "derived: equal section";
+        example "chip_section=0.2 mm2; edge_length=2 mm" => "0.1 mm", 1e-12, "identity";
+        = A / l
+    }
+
     threading_run_in {
         symbol "l_a", "l_a";
         meaning "Shortest run-in in which the carriage reaches the speed of a thread.";
@@ -108,6 +121,20 @@ formulas! {
         source "derived: feed_rate solved for the spindle speed";
         example "carriage_speed=6 m/min; lead=4 mm" => "1500 rpm", 1e-12, "identity: 6000/4 turns a minute";
         = v_max / P_h
+    }
+
+    threading_pass_count {
+        symbol "N_t", "N_t";
+        meaning "Passes of single-point threading over all starts, spring passes included.";
+        passes N: Count, from 1.0, "passes that cut, for one start";
+        spring_passes N_s: Count, from 0.0, default 1.0, "passes without infeed, for one start";
+        starts s: Count, from 1.0, default 1.0, "starts of the thread";
+        -> Count;
+        equation "N_t = s (N + N_s)", r"N_t = s (N + N_s)";
+        valid "every start is cut by itself to the full depth";
+        source "definition";
+        example "passes=8; spring_passes=2; starts=3" => "30", 1e-12, "identity";
+        = s * (N + N_s)
     }
 
     threading_time {

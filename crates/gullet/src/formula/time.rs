@@ -157,30 +157,17 @@ formulas! {
     tool_change_time_per_part {
         symbol "t", "t";
         meaning "Share of the tool change that falls on one part.";
-        cutting_time t_c: Time, from 0.0, "time a part that the edge cuts";
+        cutting_time t_c: Time, from 0.0, "cutting time a part";
         change_time t_ch: Time, from 0.0, "time of one tool change";
         tool_life T: Time, above 0.0, "tool life";
+        in_cut_share q: Ratio, above 0.0, to 1.0, default 1.0, "share of the cutting time that the edge is in cut";
         -> Time;
-        equation "t = t_ch t_c/T", r"t = t_{ch} \frac{t_c}{T}";
+        equation "t = t_ch q t_c/T", r"t = t_{ch} \frac{q\, t_c}{T}";
         valid "mean over many parts; edges are changed at the end of their life, also within a part";
         source "definition; example: P.C. Sharma, A Textbook of Production Engineering, Ex. 4.7 p.209, seen in a companion";
         example "cutting_time=2 min; change_time=10 min; tool_life=240 min" => "0.083 min", 0.005,
             "P.C. Sharma, A Textbook of Production Engineering, 11th ed., Ex. 4.7 p.209, seen in a companion";
-        = t_ch * t_c / T
-    }
-
-    learning_unit_time {
-        symbol "t_x", "t_x";
-        meaning "Time of a unit after learning on the units before it.";
-        first_unit_time t_1: Time, from 0.0, "time of the first unit";
-        learning_rate r: Ratio, above 0.0, to 1.0, "time of a unit over the time of the unit half its number";
-        unit x: Count, from 1.0, "number of the unit";
-        -> Time;
-        equation "t_x = t_1 x^(log2(r))", r"t_x = t_1\, x^{\log_2 r}";
-        valid "unit curve (Crawford), not the cumulative average (Wright): taking one for the other errs by a third at 80 %";
-        source "unit learning curve, from memory; T.P. Wright, Factors affecting the cost of airplanes, quoted";
-        example "first_unit_time=60 min; learning_rate=90 %; unit=4" => "48.6 min", 1e-12, "identity: 60 x 0.9^2 min";
-        = t_1 * pow(x, ln(r) / ln(number(2.0)))
+        = t_ch * q * t_c / T
     }
 
     standard_time {

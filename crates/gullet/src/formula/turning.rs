@@ -51,6 +51,20 @@ formulas! {
         }
     }
 
+    turning_depth_cap {
+        symbol "a_max", r"a_\mathrm{max}";
+        meaning "Largest depth of cut for the length of a turning tool's edge.";
+        edge_length l_e: Length, above 0.0, "length of the straight edge";
+        cutting_edge_angle kappa_r: Angle, above 0.0, to PI / 2.0, "tool cutting-edge angle";
+        edge_share k: Ratio, above 0.0, to 1.0, default 2.0 / 3.0, "share of the edge that may cut";
+        -> Length;
+        equation "a_max = k l_e sin(kappa_r)", r"a_\mathrm{max} = k\, l_e \sin\kappa_r";
+        valid "roughing; half to two thirds of the edge, less with weak corners (common practice, no source)";
+        source "geometry; the share: common practice, no source";
+        example "edge_length=12 mm; cutting_edge_angle=30 deg" => "4 mm", 1e-12, "identity: 2/3 x 12 x 1/2 mm";
+        = k * l_e * sin(kappa_r)
+    }
+
     turning_edge_length {
         symbol "l", "l";
         meaning "Length of edge in the cut of a turning tool with a nose radius.";

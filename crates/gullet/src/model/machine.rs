@@ -32,6 +32,9 @@ pub enum Feed {
     },
     /// The steps of a feed box, in rising order.
     Stepped(Vec<Velocity>),
+    /// The steps of a feed box that is geared to the spindle, as on a lathe: feeds per revolution, in
+    /// rising order.
+    Geared(Vec<Length>),
     /// Cranked by hand; the pace is the practice's.
     Hand,
 }
@@ -43,7 +46,7 @@ pub struct Readout {
     pub resolution: Length,
 }
 
-/// A milling machine.
+/// A machine tool.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Machine {
     /// What the shop calls it.
@@ -77,56 +80,17 @@ pub struct Machine {
     pub origin: String,
 }
 
-impl Machine {
-    /// The lowest and the highest spindle speed.
-    pub fn speed_range(&self) -> (RotationalSpeed, RotationalSpeed) {
-        match &self.drive {
-            Drive::Continuous { lowest, highest } => (*lowest, *highest),
-            Drive::Stepped(steps) => (
-                steps.first().copied().unwrap_or(si(0.0)),
-                steps.last().copied().unwrap_or(si(0.0)),
-            ),
-        }
-    }
-
-    /// The highest speed the machine has at or below `wanted`, to 1e-9; none below its lowest.
-    pub fn speed_at_or_below(&self, wanted: RotationalSpeed) -> Option<RotationalSpeed> {
-        let reach = wanted.value * (1.0 + 1e-9);
-        match &self.drive {
-            Drive::Continuous { lowest, highest } => (lowest.value <= reach)
-                .then(|| si(wanted.value.min(highest.value).max(lowest.value))),
-            Drive::Stepped(steps) => steps.iter().rev().find(|step| step.value <= reach).copied(),
-        }
-    }
-
-    /// The highest feed the machine has at or below `wanted`; none below its lowest.
-    pub fn feed_at_or_below(&self, wanted: Velocity) -> Option<Velocity> {
-        let reach = wanted.value * (1.0 + 1e-9);
-        match &self.feed {
-            Feed::Continuous { lowest, highest } => (lowest.value <= reach)
-                .then(|| si(wanted.value.min(highest.value).max(lowest.value))),
-            Feed::Stepped(steps) => steps.iter().rev().find(|step| step.value <= reach).copied(),
-            Feed::Hand => wanted.value.is_finite().then_some(wanted),
-        }
-    }
-
-    /// Smallest step a position can be set in: the readout's, else the dial's graduation.
-    pub fn resolution(&self) -> Option<Length> {
-        self.readout
-            .map(|readout| readout.resolution)
-            .or(self.graduation)
-    }
-
-    /// Every problem of the fields; empty where the machine can be computed with.
-    pub fn problems(&self) -> Vec<Problem> {
-        self.problems_in(UnitSystem::Metric)
-    }
-
-    /// As [`Self::problems`], with the numbers in a shop's units.
+impl Drive {
+    /// Every problem of the speeds; empty where the drive can be computed with.
     pub fn problems_in(&self, units: UnitSystem) -> Vec<Problem> {
         let mut check = Check::new(units);
+        self.look_at(&mut check);
+        check.finish()
+    }
+
+    fn look_at(&self, check: &mut Check) {
         let speed = Kind::RotationalSpeed;
-        match &self.drive {
+        match self {
             Drive::Continuous { lowest, highest } => {
                 check.range(
                     "lowest_speed",
@@ -151,6 +115,82 @@ impl Machine {
                 check.rising("speeds", speed, steps.iter().map(|s| s.value), 1e5)
             }
         }
+    }
+}
+
+impl Machine {
+    /// The lowest and the highest spindle speed.
+    pub fn speed_range(&self) -> (RotationalSpeed, RotationalSpeed) {
+        match &self.drive {
+            Drive::Continuous { lowest, highest } => (*lowest, *highest),
+            Drive::Stepped(steps) => (
+                steps.first().copied().unwrap_or(si(0.0)),
+                steps.last().copied().unwrap_or(si(0.0)),
+            ),
+        }
+    }
+
+    /// The highest speed the machine has at or below `wanted`, to 1e-9; none below its lowest.
+    pub fn speed_at_or_below(&self, wanted: RotationalSpeed) -> Option<RotationalSpeed> {
+        let reach = wanted.value * (1.0 + 1e-9);
+        match &self.drive {
+            Drive::Continuous { lowest, highest } => (lowest.value <= reach)
+                .then(|| si(wanted.value.min(highest.value).max(lowest.value))),
+            Drive::Stepped(steps) => steps.iter().rev().find(|step| step.value <= reach).copied(),
+        }
+    }
+
+    /// The highest feed the machine has at or below `wanted`; none below its lowest, and none where
+    /// the feed is geared to the spindle, whose speed [`Machine::feed_at_speed`] takes.
+    pub fn feed_at_or_below(&self, wanted: Velocity) -> Option<Velocity> {
+        self.feed_at_speed(wanted, si(f64::NAN))
+    }
+
+    /// The highest feed the machine has at or below `wanted` while the spindle turns at a speed; none
+    /// below its lowest.
+    ///
+    /// ```
+    /// use gullet::model::Machine;
+    /// use gullet::quantity::si;
+    /// // 0.19 mm a revolution at 10 r/s: the feed box has 0.16 mm.
+    /// let lathe = Machine::builtin("engine-lathe")?;
+    /// let feed = lathe.feed_at_speed(si(1.9e-3), si(10.0));
+    /// assert_eq!(feed, Some(si(1.6e-3)));
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
+    pub fn feed_at_speed(&self, wanted: Velocity, speed: RotationalSpeed) -> Option<Velocity> {
+        let reach = wanted.value * (1.0 + 1e-9);
+        match &self.feed {
+            Feed::Geared(steps) => steps
+                .iter()
+                .map(|step| step.value * speed.value)
+                .rev()
+                .find(|feed| *feed <= reach)
+                .map(si),
+            Feed::Continuous { lowest, highest } => (lowest.value <= reach)
+                .then(|| si(wanted.value.min(highest.value).max(lowest.value))),
+            Feed::Stepped(steps) => steps.iter().rev().find(|step| step.value <= reach).copied(),
+            Feed::Hand => wanted.value.is_finite().then_some(wanted),
+        }
+    }
+
+    /// Smallest step a position can be set in: the readout's, else the dial's graduation.
+    pub fn resolution(&self) -> Option<Length> {
+        self.readout
+            .map(|readout| readout.resolution)
+            .or(self.graduation)
+    }
+
+    /// Every problem of the fields; empty where the machine can be computed with.
+    pub fn problems(&self) -> Vec<Problem> {
+        self.problems_in(UnitSystem::Metric)
+    }
+
+    /// As [`Self::problems`], with the numbers in a shop's units.
+    pub fn problems_in(&self, units: UnitSystem) -> Vec<Problem> {
+        let mut check = Check::new(units);
+        let speed = Kind::RotationalSpeed;
+        self.drive.look_at(&mut check);
         check.range(
             "motor_power",
             Kind::Power,
@@ -216,6 +256,12 @@ impl Machine {
             Feed::Stepped(steps) => {
                 check.rising("feeds", velocity, steps.iter().map(|s| s.value), 10.0)
             }
+            Feed::Geared(steps) => check.rising(
+                "feeds_per_rev",
+                Kind::Length,
+                steps.iter().map(|s| s.value),
+                1.0,
+            ),
             Feed::Hand => {
                 if self.travel_per_turn.is_none() {
                     check.problems.push(Problem::new(

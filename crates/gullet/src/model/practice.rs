@@ -7,6 +7,7 @@ use super::Check;
 use crate::error::{Problem, Result, unknown_name};
 use crate::quantity::{Kind, Length, Ratio, RotationalSpeed, Time, UnitSystem, si};
 use crate::table::Iso513;
+use std::sync::OnceLock;
 
 /// Which value of a table's range a cut starts from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -123,6 +124,18 @@ pub struct Practice {
     pub clearance: Length,
     /// Time to set, measure and clear chips, a pass.
     pub handling_per_pass: Time,
+    /// Widest strip over the cutter's diameter, where a face is wider than the cutter.
+    pub strip_width: Ratio,
+    /// Distance kept between cutter and jaws.
+    pub jaw_clearance: Length,
+    /// Time to make machine and vise ready, once.
+    pub setup_time: Time,
+    /// Time to clean, seat and clamp the work, a clamping.
+    pub clamping_time: Time,
+    /// Time to measure the work after a clamping.
+    pub measuring_time: Time,
+    /// Time to deburr the work after a clamping.
+    pub deburring_time: Time,
     /// Direction of a roughing pass.
     pub roughing_direction: Direction,
     /// Direction of a finishing pass.
@@ -151,6 +164,24 @@ impl Practice {
             "experienced" => Ok(Practice::experienced()),
             _ => Err(unknown_name("practice", name, Practice::BUILTIN.iter().copied()).into()),
         }
+    }
+
+    /// The built-in practices, in the order of [`Practice::BUILTIN`].
+    ///
+    /// ```
+    /// use gullet::model::Practice;
+    /// assert_eq!(Practice::all_builtin()[0], Practice::builtin("training")?);
+    /// assert_eq!(Practice::all_builtin().len(), Practice::BUILTIN.len());
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
+    pub fn all_builtin() -> &'static [Practice] {
+        static ALL: OnceLock<Vec<Practice>> = OnceLock::new();
+        ALL.get_or_init(|| {
+            let names = Practice::BUILTIN.iter();
+            names
+                .filter_map(|name| Practice::builtin(name).ok())
+                .collect()
+        })
     }
 
     /// For people who learn: the low end of the tables less a fifth, light passes, a hand that
@@ -187,6 +218,12 @@ impl Practice {
             handwheel_return_pace: si(2.0),
             clearance: si(0.1 * INCH),
             handling_per_pass: si(60.0),
+            strip_width: si(0.75),
+            jaw_clearance: si(0.125 * INCH),
+            setup_time: si(900.0),
+            clamping_time: si(180.0),
+            measuring_time: si(60.0),
+            deburring_time: si(60.0),
             roughing_direction: Direction::Conventional,
             finishing_direction: Direction::Climb,
             climb_depth_with_backlash: si(0.010 * INCH),
@@ -212,6 +249,10 @@ impl Practice {
             },
             power_share: si(0.9),
             handling_per_pass: si(20.0),
+            setup_time: si(300.0),
+            clamping_time: si(50.0),
+            measuring_time: si(20.0),
+            deburring_time: si(20.0),
             handwheel_pace: si(1.5),
             handwheel_return_pace: si(3.0),
             roughing_direction: Direction::Conventional,
@@ -293,6 +334,7 @@ impl Practice {
             ),
             ("smallest_grip", self.smallest_grip.value, 0.0, 1.0),
             ("stick_out_ratio", self.stick_out_ratio.value, 0.5, 50.0),
+            ("strip_width", self.strip_width.value, 0.05, 1.0),
         ] {
             check.range(
                 name,
@@ -321,6 +363,7 @@ impl Practice {
                 0.01,
             ),
             ("clearance", self.clearance.value, 0.0, 1.0),
+            ("jaw_clearance", self.jaw_clearance.value, 0.0, 0.1),
             (
                 "climb_depth_with_backlash",
                 self.climb_depth_with_backlash.value,
@@ -352,15 +395,23 @@ impl Practice {
                 "turns a hand can hold, such as 60 rpm",
             );
         }
-        check.range(
-            "handling_per_pass",
-            Kind::Time,
-            self.handling_per_pass.value,
-            0.0,
-            true,
-            86_400.0,
-            "time to set and measure",
-        );
+        for (name, value, remedy) in [
+            (
+                "handling_per_pass",
+                self.handling_per_pass,
+                "time to set and measure",
+            ),
+            ("setup_time", self.setup_time, "time to make ready"),
+            (
+                "clamping_time",
+                self.clamping_time,
+                "time to seat and clamp",
+            ),
+            ("measuring_time", self.measuring_time, "time to measure"),
+            ("deburring_time", self.deburring_time, "time to deburr"),
+        ] {
+            check.range(name, Kind::Time, value.value, 0.0, true, 86_400.0, remedy);
+        }
         check.finish()
     }
 }

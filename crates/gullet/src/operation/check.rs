@@ -3,7 +3,7 @@
 use super::cut::{Consequences, Limit, Settings, Spread, WorkedStep};
 use super::request::{Operation, Pass, Setup};
 use crate::error::{Code, Error, Problem, Result};
-use crate::model::{Cutter, CutterForm};
+use crate::model::{Cutter, CutterForm, Feed, Machine};
 use crate::quantity::{self, Kind, Length, UnitSystem, si};
 
 /// Every problem of a set-up.
@@ -18,6 +18,7 @@ pub(super) fn setup(setup: &Setup) -> Vec<Problem> {
     ] {
         problems.extend(found.into_iter().map(|problem| problem.within(section)));
     }
+    problems.extend(mills(setup.machine));
     if setup.material.pairs.is_empty() {
         problems.push(Problem::new(
             Code::NoData,
@@ -29,6 +30,19 @@ pub(super) fn setup(setup: &Setup) -> Vec<Problem> {
     }
     positive(&mut problems, units, "part_height", setup.part_height);
     problems
+}
+
+/// Why a machine does not mill: its feed follows its spindle.
+pub(crate) fn mills(machine: &Machine) -> Option<Problem> {
+    matches!(machine.feed, Feed::Geared(_)).then(|| {
+        Problem::new(
+            Code::Inconsistent,
+            "machine.feed",
+            "geared to the spindle",
+            "a feed of the table's own, or cranked by hand",
+            "take a milling machine: on a lathe the feed goes with the work, not with a cutter",
+        )
+    })
 }
 
 /// Every problem of a pass under a cutter.

@@ -2,6 +2,7 @@
 
 use super::limits::{self, Entry, LimitName, Side};
 use super::request::Pass;
+use crate::error::Warning;
 use crate::formula::{Formula, Recorder, Step};
 use crate::quantity::{self, Force, Kind, Length, Power, Ratio, Time, UnitSystem, Velocity};
 use crate::table::Support;
@@ -71,6 +72,8 @@ macro_rules! records {
     (@value $quantity:expr,) => { Some($quantity.value) };
     (@value $quantity:expr, $maybe:ident) => { $quantity.map(|quantity| quantity.value) };
 }
+
+pub(crate) use records;
 
 /// A field of a record of quantities.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -264,57 +267,6 @@ pub struct Datum {
     pub value: f64,
     /// Where it comes from.
     pub origin: String,
-}
-
-/// A doubt with its stable code.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Warning {
-    /// Stable name of the kind of doubt.
-    pub code: WarningCode,
-    /// In words.
-    pub text: String,
-}
-
-/// Kinds of doubt; the same number and name in every binding.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum WarningCode {
-    /// A value the tables do not give was assumed.
-    Assumed = 1,
-    /// A value lies outside the range its model was tested in.
-    OutsideValidity = 2,
-    /// Sources disagree by more than a third.
-    SourcesDisagree = 3,
-    /// The machine cannot do what was wanted; the nearest it can do was taken.
-    MachineLimits = 4,
-    /// A setting was lowered because of a limit.
-    Lowered = 5,
-    /// A rounding to what the readout can show.
-    Rounded = 6,
-}
-
-impl WarningCode {
-    /// Every code, by number.
-    pub const ALL: &'static [WarningCode] = &[
-        WarningCode::Assumed,
-        WarningCode::OutsideValidity,
-        WarningCode::SourcesDisagree,
-        WarningCode::MachineLimits,
-        WarningCode::Lowered,
-        WarningCode::Rounded,
-    ];
-
-    /// Name in lower case.
-    pub fn name(self) -> &'static str {
-        match self {
-            WarningCode::Assumed => "assumed",
-            WarningCode::OutsideValidity => "outside_validity",
-            WarningCode::SourcesDisagree => "sources_disagree",
-            WarningCode::MachineLimits => "machine_limits",
-            WarningCode::Lowered => "lowered",
-            WarningCode::Rounded => "rounded",
-        }
-    }
 }
 
 /// One line of the worked chain.

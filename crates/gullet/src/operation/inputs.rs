@@ -8,18 +8,9 @@ use crate::model::{Clamping, Cutter, Feed, Hold, Machine, PassKind, Practice, Sp
 use crate::quantity::math::number;
 use crate::quantity::{Force, Length, Pressure, Ratio, Velocity, si};
 use crate::table::{
-    FeedNumbers, FeedReader, Kienzle, KienzlePair, Library, Material, MeasuredAt, Process, Ranged,
+    FeedNumbers, Grounds, Kienzle, KienzlePair, Library, Material, MeasuredAt, Process, Ranged,
     UnitPower,
 };
-
-/// What the tables say of a material under a tool, whatever the size of cutter and cut.
-pub(crate) struct Grounds {
-    speed: Result<Ranged<Velocity>>,
-    pub feed: Option<FeedReader>,
-    no_feed: Option<Error>,
-    kienzle: Result<Kienzle>,
-    unit_power: Option<UnitPower>,
-}
 
 /// The process of the tables that a pass belongs to.
 pub(crate) fn process(operation: Operation, form: Form) -> Process {
@@ -30,25 +21,6 @@ pub(crate) fn process(operation: Operation, form: Form) -> Process {
 }
 
 impl Grounds {
-    pub(crate) fn look_up(
-        library: &Library,
-        material: &Material,
-        tool: crate::table::ToolMaterial,
-        process: Process,
-    ) -> Grounds {
-        let feed = library.feed_reader(material, tool, process);
-        Grounds {
-            speed: library.cutting_speed(material, tool, process),
-            no_feed: feed
-                .is_none()
-                .then(|| library.no_feed(material, tool, process)),
-            feed,
-            kienzle: library.kienzle(material),
-            // The second method is an opinion beside the first: a cut does without it.
-            unit_power: library.unit_power(material).ok(),
-        }
-    }
-
     /// Whether the tables, or the job itself, hold everything that these numbers are made from.
     pub(crate) fn answers(&self, inputs: &Inputs) -> bool {
         self.kienzle.is_ok()
@@ -64,6 +36,7 @@ impl Grounds {
             no_feed: Some(no_data("material").into()),
             kienzle: Err(no_data("material").into()),
             unit_power: None,
+            area_rate: None,
         }
     }
 
@@ -274,6 +247,8 @@ impl Machine {
                 steps.first().copied().unwrap_or(si(0.0)),
                 steps.last().copied().unwrap_or(endless),
             ),
+            // Its ends go with the spindle speed.
+            Feed::Geared(_) => (si(0.0), endless),
         };
         inputs.travel_per_turn = self.travel_per_turn.unwrap_or(si(f64::NAN));
     }

@@ -357,7 +357,13 @@ lanes! {
 /// Whether a limit can bind: what no setting of the cut moves only binds where it is exceeded.
 #[inline(always)]
 pub(crate) fn free(number: f64, share: f64) -> bool {
-    let fixed = (number == LimitName::StickOut.lane()) | (number == LimitName::Grip.lane());
+    let fixed = (number == LimitName::StickOut.lane())
+        | (number == LimitName::Grip.lane())
+        | (number == LimitName::DepthRatio.lane())
+        | (number == LimitName::LargestStock.lane())
+        | (number == LimitName::SmallestStock.lane())
+        | (number == LimitName::LargestThread.lane())
+        | (number == LimitName::SmallestThread.lane());
     (share > EXCEEDED) | !fixed
 }
 

@@ -3,7 +3,7 @@
 use super::check;
 use super::cut::{Chain, Cut};
 use super::cut_numbers::CutNumbers;
-use super::inputs::{Grounds, Shop, fill_pass, kinds, process, template};
+use super::inputs::{Shop, fill_pass, kinds, process, template};
 use super::numbers::{Form, Inputs, Kinds};
 use super::report::Report;
 use super::request::{Operation, Pass, Setup};
@@ -12,7 +12,8 @@ use crate::error::{Error, Problem, Result};
 use crate::formula::NoRecord;
 use crate::model::{Cutter, Hold, Machine, Practice};
 use crate::quantity::{Length, UnitSystem};
-use crate::table::{Library, Material, Process};
+use crate::table::{Grounds, Library, Material, Process};
+use std::sync::Arc;
 
 /// Whether limits may lower feed and speed, or only be looked at.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -55,13 +56,13 @@ pub struct Milling {
 
 /// The tables of one process with the numbers made from them.
 struct Ready {
-    grounds: Grounds,
+    grounds: Arc<Grounds>,
     template: Inputs,
 }
 
 impl Ready {
     fn new(library: &Library, shop: &Shop, process: Process) -> Ready {
-        let grounds = Grounds::look_up(library, shop.material, shop.cutter.material, process);
+        let grounds = library.grounds(shop.material, shop.cutter.material, process);
         let template = template(shop, &grounds);
         Ready { grounds, template }
     }

@@ -19,9 +19,11 @@ pub(crate) mod results;
 pub(crate) mod settle;
 pub(crate) mod speed_feed;
 
+pub use crate::error::{Warning, WarningCode};
+pub(crate) use cut::records;
 pub use cut::{
     Adjustment, Band, Choice, Consequences, Cut, Datum, Field, Limit, Relief, Settings, Spread,
-    Warning, WarningCode, WorkedStep,
+    WorkedStep,
 };
 pub use cut_numbers::{CutNumbers, LedgerNumbers, LimitNumbers, WarningCodes};
 pub use limits::{LimitName, Side};

@@ -1,10 +1,8 @@
 //! What a cut says in words: warnings, adjustments, errors, values with their sources.
 
-use super::cut::{
-    Adjustment, Chain, Cut, Datum, Limit, Warning, WarningCode, WorkedStep, support_text,
-};
+use super::cut::{Adjustment, Chain, Cut, Datum, Limit, WorkedStep, support_text};
 use super::cut_numbers::{consequences, settings, spread};
-use super::inputs::{Grounds, Tables, clamping_force, no_data, stated};
+use super::inputs::{Tables, clamping_force, no_data, stated};
 use super::ledger;
 use super::limits::{self, LimitName};
 use super::milling::{Lowering, Milling};
@@ -14,9 +12,11 @@ use super::results::{self, THICKEST_CHIP, THINNEST_CHIP};
 use super::settle::{Settled, Stop, Stuck};
 use super::{cautions, chain, law};
 use crate::error::{Code, Error, Problem, Result};
+use crate::error::{Warning, WarningCode};
 use crate::formula::NoRecord;
 use crate::quantity::math::min;
 use crate::quantity::{Kind, Length, RotationalSpeed, UnitSystem};
+use crate::table::Grounds;
 
 /// A pass with everything its words are made from.
 pub(super) struct Report<'a> {

@@ -3,11 +3,12 @@
 
 use super::job::{Job, Stock};
 use super::passes::{self, Counts};
+use super::strips::Strips;
+use crate::economics::Way;
 use crate::error::{Code, Error, Problem, Result};
-use crate::formula::time;
-use crate::model::{Direction, PassKind};
+use crate::model::{Direction, Machine, PassKind};
 use crate::operation::{Cut, Lowering, Milling, Operation, Pass, Setup, Warning, WarningCode};
-use crate::quantity::{self, Kind, Length, Time, Velocity, si};
+use crate::quantity::{self, Kind, Length, Time, si};
 use crate::table::Library;
 
 /// A pass of a plan.
@@ -60,6 +61,8 @@ pub struct PassPlan {
     pub stock: Length,
     /// Deepest roughing pass that every limit allows, and the limit that sets it.
     pub largest_roughing: (Length, String),
+    /// Strips side by side at every depth of a face that is wider than the cutter.
+    pub strips: Strips,
     /// The passes, in order; the last one finishes.
     pub passes: Vec<PlannedPass>,
     /// Parallel to use and the grip it gives; none where none fits or none is known.
@@ -166,7 +169,7 @@ impl Job {
             axial_depth: self.axial_depth.unwrap_or(blank.height),
             radial_depth: match self.operation {
                 Operation::Slotting => d,
-                _ => self.radial_depth.unwrap_or(blank.width),
+                _ => Strips::of(self).width,
             },
             offset: self.offset,
             length: self.length.unwrap_or(blank.length),
@@ -196,6 +199,9 @@ fn check(job: &Job) -> Result<()> {
         ("blank", job.blank.problems_in(job.units)),
     ] {
         problems.extend(found.into_iter().map(|problem| problem.within(section)));
+    }
+    if problems.is_empty() {
+        problems.extend(Strips::problem(job));
     }
     let start = job.readout_start;
     if !start.value.is_finite() || start.value.abs() > MOST_READOUT {
@@ -241,16 +247,21 @@ fn stock(job: &Job) -> Result<Length> {
     }
 }
 
+/// The step that depths are planned in.
+pub(super) fn step(machine: &Machine) -> Length {
+    machine.resolution().unwrap_or(si(ASSUMED_RESOLUTION))
+}
+
 fn resolution(job: &Job, warnings: &mut Vec<Warning>) -> Length {
-    job.machine.resolution().unwrap_or_else(|| {
+    if job.machine.resolution().is_none() {
         warnings.push(Warning {
             code: WarningCode::Assumed,
             text:
                 "the machine has neither readout nor dial: depths are planned in steps of 0.01 mm"
                     .to_owned(),
         });
-        si(ASSUMED_RESOLUTION)
-    })
+    }
+    step(&job.machine)
 }
 
 struct Planner<'a> {
@@ -344,6 +355,7 @@ impl Planner<'_> {
                 passes::length_of(largest_rough, self.resolution),
                 rough_limit,
             ),
+            strips: Strips::of(self.job),
             passes: planned,
             parallel: self.job.hold.parallel_for(self.job.hold.grip_depth),
             warnings,
@@ -441,9 +453,10 @@ impl Planner<'_> {
         let signed = if job.readout_rises { removed } else { -removed };
         let readout: Length = start + si::<_, _>(signed as f64 * self.resolution.value);
         let start_counts = (start / self.resolution).value.round();
+        let strips = f64::from(Strips::of(job).count);
         let time = PassTime {
-            cutting: cut.consequences.time,
-            returning: self.return_time(cut.consequences.travel)?,
+            cutting: cut.consequences.time * strips,
+            returning: self.return_time(cut.consequences.travel)? * strips,
             handling: job.practice.handling_per_pass,
         };
         Ok(PlannedPass {
@@ -460,18 +473,9 @@ impl Planner<'_> {
 
     /// Back to the start: by rapid traverse, else by hand.
     fn return_time(&self, travel: Length) -> Result<Time> {
-        let machine = &self.job.machine;
-        match (machine.rapid_speed, machine.acceleration) {
-            (Some(speed), Some(acceleration)) => time::rapid_time(travel, speed, acceleration),
-            (Some(speed), None) => time::cutting_time(travel, speed),
-            (None, _) => {
-                let pace = self.job.practice.handwheel_return_pace;
-                let speed: Velocity = match machine.travel_per_turn {
-                    Some(lead) => crate::formula::rotation::feed_rate(lead, pace)?,
-                    None => return Ok(si(0.0)),
-                };
-                time::cutting_time(travel, speed)
-            }
+        match Way::rapid(&self.job.machine, &self.job.practice) {
+            Some(way) => Ok(way.straight(travel)?.time),
+            None => Ok(si(0.0)),
         }
     }
 }

@@ -4,7 +4,8 @@
 use super::convert::Converter;
 use super::decimal::{Fraction, Twofold};
 use super::kind::Unit;
-use std::sync::OnceLock;
+use std::collections::BTreeMap;
+use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
 /// Powers of ten that a column's numbers are read with; others take the exact way.
 const POWERS: core::ops::RangeInclusive<i32> = -32..=12;
@@ -63,6 +64,26 @@ impl ColumnConverter {
             size,
             exact,
         }
+    }
+
+    /// The one for all columns in units of this size, made at its first use: its exact arithmetic takes
+    /// longer than some hundred numbers.
+    ///
+    /// ```
+    /// use gullet::quantity::{ColumnConverter, Kind, unit};
+    /// let mut column = [0.5];
+    /// ColumnConverter::shared(unit(Kind::Length, "in")?).to_si(&mut column);
+    /// assert_eq!(column, [0.0127]);
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
+    pub fn shared(unit: &'static Unit) -> Arc<ColumnConverter> {
+        type Size = (&'static str, &'static str);
+        static MADE: Mutex<BTreeMap<Size, Arc<ColumnConverter>>> = Mutex::new(BTreeMap::new());
+        MADE.lock()
+            .unwrap_or_else(PoisonError::into_inner)
+            .entry((unit.numerator, unit.denominator))
+            .or_insert_with(|| Arc::new(ColumnConverter::new(unit)))
+            .clone()
     }
 
     /// Numbers in the unit become SI values, as [`Converter::to_si`] reads them.

@@ -25,7 +25,7 @@ fn dimension(kind: Kind) -> Dimension {
         Kind::LineForce | Kind::Stiffness => [0, 1, -2, 0, 0, 0],
         Kind::Pressure => [-1, 1, -2, 0, 0, 0],
         Kind::Power => [2, 1, -3, 0, 0, 0],
-        Kind::Torque => [2, 1, -2, 0, 0, 0],
+        Kind::Torque | Kind::Energy => [2, 1, -2, 0, 0, 0],
         Kind::VolumeRate => [3, 0, -1, 0, 0, 0],
         Kind::AreaRate => [2, 0, -1, 0, 0, 0],
         Kind::Money => [0, 0, 0, 0, 0, 1],
@@ -59,11 +59,19 @@ fn combined(a: Kind, b: Kind, sign: i8) -> Option<Kind> {
 /// ```
 /// use gullet::quantity::{Kind, product};
 /// assert_eq!(product(Kind::Force, Kind::Velocity), Some(Kind::Power));
+/// assert_eq!(product(Kind::Power, Kind::Time), Some(Kind::Energy));
 /// assert_eq!(product(Kind::Torque, Kind::RotationalSpeed), None, "2 pi of a revolution");
 /// ```
 pub fn product(a: Kind, b: Kind) -> Option<Kind> {
     if matches!(a, Kind::Ratio | Kind::Count) && !matches!(b, Kind::Ratio | Kind::Count) {
         return Some(b);
+    }
+    // A force times a length is a torque, of the same dimension.
+    if matches!(
+        (a, b),
+        (Kind::Power, Kind::Time) | (Kind::Time, Kind::Power)
+    ) {
+        return Some(Kind::Energy);
     }
     combined(a, b, 1)
 }

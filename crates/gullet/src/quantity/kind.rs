@@ -40,6 +40,8 @@ pub enum Kind {
     Power,
     /// Torque; SI unit N m.
     Torque,
+    /// Energy; SI unit J.
+    Energy,
     /// Volume per time; SI unit m3/s.
     VolumeRate,
     /// Area per time; SI unit m2/s.
@@ -72,6 +74,7 @@ impl Kind {
         Kind::Pressure,
         Kind::Power,
         Kind::Torque,
+        Kind::Energy,
         Kind::VolumeRate,
         Kind::AreaRate,
         Kind::Money,
@@ -99,6 +102,7 @@ impl Kind {
             Kind::Pressure => "pressure",
             Kind::Power => "power",
             Kind::Torque => "torque",
+            Kind::Energy => "energy",
             Kind::VolumeRate => "volume_rate",
             Kind::AreaRate => "area_rate",
             Kind::Money => "money",

@@ -42,6 +42,8 @@ fn people_read_shop_units() {
         (Kind::RotationalSpeed, "24123 rpm", "24123 rpm", "24123 rpm"),
         (Kind::RotationalSpeed, "7.25 rpm", "7.25 rpm", "7.25 rpm"),
         (Kind::Torque, "10 N.m", "10 N.m", "7.376 lbf.ft"),
+        (Kind::Energy, "3 kWh", "10.8 MJ", "4.023 hp.h"),
+        (Kind::Energy, "0.5 kJ", "500 J", "0.0001863 hp.h"),
         (Kind::Power, "1.5 hp", "1.119 kW", "1.5 hp"),
         (Kind::Power, "0.5 hp", "372.8 W", "0.5 hp"),
         (Kind::Pressure, "700 N/mm2", "700 N/mm2", "101.5 ksi"),

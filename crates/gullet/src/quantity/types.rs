@@ -50,6 +50,8 @@ aliases! {
     Power = Power;
     /// Torque in N m.
     Torque = Torque;
+    /// Energy in J.
+    Energy = Energy;
     /// Volume per time in m3/s.
     VolumeRate = VolumeRate;
     /// Area per time in m2/s.

@@ -143,6 +143,15 @@ const TORQUE: &[Unit] = list! {
     "N.mm" ["Nmm"] = "1" / "1000";
 };
 
+const ENERGY: &[Unit] = list! {
+    "kJ" = "1000" / "1";
+    "J" ["W.s"] = "1" / "1";
+    "MJ" = "1000000" / "1";
+    "kWh" ["kW.h"] = "3600000" / "1";
+    "Wh" ["W.h"] = "3600" / "1";
+    "hp.h" ["hph"] = "2684519.537696172792" / "1";
+};
+
 const VOLUME_RATE: &[Unit] = list! {
     "cm3/min" = "1" / "60000000";
     "in3/min" = "0.000016387064" / "60";
@@ -190,6 +199,7 @@ pub fn units(kind: Kind) -> &'static [Unit] {
         Kind::Pressure => PRESSURE,
         Kind::Power => POWER,
         Kind::Torque => TORQUE,
+        Kind::Energy => ENERGY,
         Kind::VolumeRate => VOLUME_RATE,
         Kind::AreaRate => AREA_RATE,
         Kind::MoneyRate => MONEY_RATE,
@@ -229,6 +239,7 @@ pub(super) fn usual(kind: Kind) -> &'static [&'static str] {
         Kind::Pressure => &["N/mm2", "psi"],
         Kind::Power => &["kW", "hp"],
         Kind::Torque => &["N.m", "lbf.ft"],
+        Kind::Energy => &["kJ", "hp.h"],
         Kind::VolumeRate => &["cm3/min", "in3/min"],
         Kind::AreaRate => &["cm2/min", "in2/min"],
         Kind::MoneyRate => &["money/h"],

@@ -103,6 +103,11 @@ fn sizes_follow_from_the_definitions() {
             &[1.0, 1e-3, POUND_FORCE * FOOT, POUND_FORCE * INCH],
         ),
         (
+            Kind::Energy,
+            "J, kJ, MJ, Wh, kWh, hp.h",
+            &[1.0, 1e3, 1e6, 3600.0, 3.6e6, HORSEPOWER * 3600.0],
+        ),
+        (
             Kind::VolumeRate,
             "mm3/min, mm3/s, cm3/min, cm3/s, m3/s",
             &[1e-9 / 60.0, 1e-9, 1e-6 / 60.0, 1e-6, 1.0],
@@ -196,7 +201,7 @@ fn names_of_kinds_are_stable() {
     assert_eq!(names.len(), Kind::ALL.len());
     for name in "length velocity rotational_speed turns count ratio angle area volume_rate force \
                  line_force pressure stiffness power torque time acceleration area_rate money \
-                 money_rate frequency density"
+                 money_rate frequency density energy"
         .split_whitespace()
     {
         assert_eq!(Kind::from_name(name).unwrap().name(), name);

@@ -5,11 +5,11 @@ use super::milling::MillingStudy;
 use super::rows::{Choice, Codes, FORMS};
 use crate::error::{Code, Problem};
 use crate::model::{Clamping, CutterForm, Direction, PassKind};
-use crate::operation::inputs::{Grounds, Shop, fill_pass, kinds, process, template};
+use crate::operation::inputs::{Shop, fill_pass, kinds, process, template};
 use crate::operation::numbers::{Form, Inputs, Kinds, Pair};
 use crate::operation::{Milling, Operation, Pass, Setup};
 use crate::quantity::{UnitSystem, si};
-use crate::table::{Process, ToolMaterial};
+use crate::table::{Grounds, Process, ToolMaterial};
 use std::collections::HashMap;
 use std::sync::{Arc, Mutex, PoisonError};
 
@@ -92,13 +92,24 @@ fn pick<T: Copy>(list: &[T], code: u32, own: T) -> Result<T, Code> {
     list.get(code as usize).copied().ok_or(Code::UnknownName)
 }
 
-pub(super) fn pick_entry<T: Clone>(list: &[T], code: u32) -> Result<(u32, T), Code> {
-    let place = if code == OF_BASE { 0 } else { code };
-    let entry = list.get(place as usize).ok_or(if code == OF_BASE {
-        Code::Missing
-    } else {
-        Code::UnknownName
-    })?;
+/// An entry of a base's own list, which may go on with others.
+pub(super) fn listed<'s, T>(own: &'s [T], others: Option<&'s [T]>, place: usize) -> Option<&'s T> {
+    match place.checked_sub(own.len()) {
+        None => own.get(place),
+        Some(behind) => others?.get(behind),
+    }
+}
+
+/// The entry that a code chooses, the first one where it chooses none.
+pub(super) fn pick_entry<'s, T: Clone + 's>(
+    listed: impl FnOnce(usize) -> Option<&'s T>,
+    code: u32,
+) -> Result<(u32, T), Code> {
+    let (place, nothing) = match code {
+        OF_BASE => (0, Code::Missing),
+        chosen => (chosen, Code::UnknownName),
+    };
+    let entry = listed(place as usize).ok_or(nothing)?;
     Ok((place, entry.clone()))
 }
 
@@ -121,11 +132,18 @@ impl MillingStudy<'_> {
 
     fn make(&self, key: &Key) -> Made {
         let code = |choice: Choice| key.get(choice as usize).copied().unwrap_or(OF_BASE);
-        let mut base = self.base.clone();
-        let (place, material) = pick_entry(&self.base.materials, code(Choice::Material))?;
-        base.materials = vec![material];
-        base.machines = vec![pick_entry(&self.base.machines, code(Choice::Machine))?.1];
-        base.practices = vec![pick_entry(&self.base.practices, code(Choice::Practice))?.1];
+        let (place, material) = pick_entry(|place| self.material(place), code(Choice::Material))?;
+        let machine = pick_entry(|place| self.machine(place), code(Choice::Machine))?.1;
+        let practice = pick_entry(|place| self.practice(place), code(Choice::Practice))?.1;
+        let mut base = Base {
+            materials: vec![material],
+            machines: vec![machine],
+            practices: vec![practice],
+            cutter: self.base.cutter.clone(),
+            hold: self.base.hold.clone(),
+            part_height: self.base.part_height,
+            pass: self.base.pass,
+        };
         let pass = &mut base.pass;
         pass.operation = pick(Operation::ALL, code(Choice::Operation), pass.operation)?;
         pass.kind = pick(PassKind::ALL, code(Choice::Pass), pass.kind)?;
@@ -177,12 +195,8 @@ impl MillingStudy<'_> {
             return grounds.clone();
         }
         let made = base.materials.first().map(|material| {
-            Arc::new(Grounds::look_up(
-                &self.library,
-                material,
-                base.cutter.material,
-                process,
-            ))
+            self.library
+                .grounds(material, base.cutter.material, process)
         });
         match made {
             Some(made) => lock().entry(key).or_insert(made).clone(),

@@ -2,13 +2,14 @@
 
 use super::base::Base;
 use super::dispatch::Execution;
-use super::group::Groups;
+use super::group::{Groups, listed};
 use super::results::{ResultField, Results};
 use super::rows::{Codes, Rows};
 use super::uncertainty::{Quantiles, Uncertainty};
 use crate::error::{Code, Problem, Result};
 use crate::formula::Column;
-use crate::table::LibraryRef;
+use crate::model::{Machine, Practice};
+use crate::table::{LibraryRef, Material};
 
 /// Milling cuts over columns: for every row the settings that the machine really has, what follows
 /// from them, the limit that binds and a status.
@@ -66,6 +67,8 @@ pub struct MillingStudy<'a> {
     pub(super) library: LibraryRef<'a>,
     pub(super) base: Base,
     pub(super) groups: Groups,
+    /// Whether the lists go on with what the library and the program know.
+    goes_on: bool,
 }
 
 impl<'a> MillingStudy<'a> {
@@ -75,7 +78,63 @@ impl<'a> MillingStudy<'a> {
             library: library.into(),
             base,
             groups: Groups::default(),
+            goes_on: false,
         }
+    }
+
+    /// As [`MillingStudy::new`], for rows that choose from all there is: behind the base's own lists
+    /// stand the materials of the tables, [`Machine::BUILTIN`] and [`Practice::BUILTIN`]. Only what
+    /// rows choose is copied and looked up.
+    ///
+    /// ```
+    /// use gullet::model::Machine;
+    /// # use gullet::plan::Job;
+    /// use gullet::study::{Base, MillingStudy};
+    /// use gullet::table::Library;
+    /// # const JOB: &str = "
+    /// # material.id = '6061'
+    /// # blank = { length = '90 mm', width = '60 mm', height = '25 mm' }
+    /// # machine.base = 'manual-knee-mill'
+    /// # hold = { clamping_force = '15 kN', grip_depth = '12 mm' }
+    /// # cut = { operation = 'side-milling', axial_depth = '6 mm', remove = '3 mm' }
+    /// # [cutter]
+    /// # form = 'square'
+    /// # material = 'HSS'
+    /// # diameter = '12 mm'
+    /// # teeth = 2
+    /// # flute_length = '26 mm'
+    /// # stick_out = '40 mm'
+    /// # ";
+    /// let library = Library::builtin();
+    /// # let base = Base::of_job(&Job::from_toml(JOB, library)?);
+    /// let study = MillingStudy::over_tables(library, base);
+    /// assert_eq!(study.material(1), library.materials().first());
+    /// assert_eq!(study.machine(1), Some(&Machine::builtin("manual-knee-mill")?));
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
+    pub fn over_tables(library: impl Into<LibraryRef<'a>>, base: Base) -> MillingStudy<'a> {
+        MillingStudy {
+            goes_on: true,
+            ..MillingStudy::new(library, base)
+        }
+    }
+
+    /// The material at a place that rows choose by.
+    pub fn material(&self, place: usize) -> Option<&Material> {
+        let others = self.goes_on.then(|| self.library.materials());
+        listed(&self.base.materials, others, place)
+    }
+
+    /// The machine at a place that rows choose by.
+    pub fn machine(&self, place: usize) -> Option<&Machine> {
+        let others = self.goes_on.then(Machine::all_builtin);
+        listed(&self.base.machines, others, place)
+    }
+
+    /// The practice at a place that rows choose by.
+    pub fn practice(&self, place: usize) -> Option<&Practice> {
+        let others = self.goes_on.then(Practice::all_builtin);
+        listed(&self.base.practices, others, place)
     }
 
     /// What the rows have in common.

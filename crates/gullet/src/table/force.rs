@@ -243,6 +243,45 @@ impl Library {
         })
     }
 
+    /// Taylor constants for a material and a tool material, the nearest class first. Where a shop's
+    /// own rows apply, they answer alone.
+    ///
+    /// ```
+    /// use gullet::table::{Library, ToolMaterial};
+    /// let library = Library::builtin();
+    /// let rows = library.tool_life_for(library.material("4140 annealed")?, ToolMaterial::UncoatedCarbide)?;
+    /// assert_eq!((rows[0].work.as_str(), rows[0].exponent[1]), ("AISI 4140", 0.22));
+    /// # Ok::<(), gullet::Error>(())
+    /// ```
+    ///
+    /// # Errors
+    /// [`Code::NoData`] where no row is for the two.
+    pub fn tool_life_for(&self, material: &Material, tool: ToolMaterial) -> Result<Vec<&LifeRow>> {
+        let near = |row: &&LifeRow| self.nearness(material, &row.classes);
+        let of_tool = self.lives.iter().filter(|row| row.tools.contains(&tool));
+        let mut rows: Vec<&LifeRow> = of_tool.filter(|row| near(row).is_some()).collect();
+        if rows.iter().any(|row| row.provenance == Provenance::Shop) {
+            rows.retain(|row| row.provenance == Provenance::Shop);
+        }
+        rows.sort_by_key(near);
+        if rows.is_empty() {
+            return Err(Problem::new(
+                Code::NoData,
+                "material",
+                format!(
+                    "{} ({}) with {}",
+                    material.name,
+                    material.condition,
+                    tool.name()
+                ),
+                "a material and a tool material with Taylor constants",
+                "give n and C yourself, add a row in a shop table, or fit your own readings",
+            )
+            .into());
+        }
+        Ok(rows)
+    }
+
     /// Taylor constants for a tool material, in the order of the table, each with its work material.
     ///
     /// # Errors

@@ -1,6 +1,7 @@
 //! The library: the embedded tables, and a shop's own tables laid over them.
 
 use super::drill::{DRILL_COLUMNS, Drill};
+use super::grounds::Answered;
 use super::hardness::{ASSUMPTION, HardnessScale, to_brinell};
 use super::parse::Context;
 use super::parse_material::{GivenHardness, class_row, source_row};
@@ -168,6 +169,7 @@ pub struct Library {
     pub(crate) drills: Vec<Drill>,
     /// Ids of the materials a plain name or alias means.
     pub(crate) index: BTreeMap<String, BTreeSet<String>>,
+    pub(super) answered: Answered,
 }
 
 /// Tables that somebody else keeps, or that are kept together with others.
@@ -250,6 +252,7 @@ impl Library {
             hardness: Vec::new(),
             drills: Vec::new(),
             index: BTreeMap::new(),
+            answered: Answered::default(),
         }
     }
 
@@ -483,5 +486,6 @@ fn take_hardness(points: &[HardnessRow], material: &mut Material, hardness: Opti
         });
     }
     material.beyond_brinell = ends.is_none();
+    material.hardness_given = Some((low, high, scale.symbol().to_owned()));
     material.hardness_brinell = ends;
 }

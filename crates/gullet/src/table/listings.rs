@@ -228,6 +228,12 @@ const LIVES: &[Field<LifeRow>] = &[
         |r| (&r.work).into(),
     ),
     Field::<LifeRow>::new(
+        "classes",
+        Form::Texts,
+        "Classes or ids of materials the row is for.",
+        |r| (&r.classes).into(),
+    ),
+    Field::<LifeRow>::new(
         "tool_materials",
         Form::Texts,
         "Tool materials the row is for.",
@@ -264,6 +270,27 @@ const LIVES: &[Field<LifeRow>] = &[
         LENGTH,
         "Depth of cut the constants were found at.",
         |r| r.depth.into(),
+    )
+    .optional(),
+    Field::<LifeRow>::new(
+        "feed_exponent",
+        RATIO,
+        "Exponent a of v T^n (f/f_0)^a (d/d_0)^b = C, the feed above being f_0.",
+        |r| r.feed_exponent.into(),
+    )
+    .optional(),
+    Field::<LifeRow>::new(
+        "depth_exponent",
+        RATIO,
+        "Exponent b of that law, the depth above being d_0.",
+        |r| r.depth_exponent.into(),
+    )
+    .optional(),
+    Field::<LifeRow>::new(
+        "tested_speeds",
+        Form::Range(Kind::Velocity),
+        "Cutting speeds of the tests.",
+        |r| r.tested_speeds.into(),
     )
     .optional(),
     Field::<LifeRow>::new("criterion", Form::Text, "Wear criterion.", |r| {

@@ -7,6 +7,7 @@
 mod drill;
 mod feed;
 mod force;
+mod grounds;
 mod hardness;
 mod library;
 mod listings;
@@ -19,10 +20,12 @@ mod saw;
 mod select;
 mod speed;
 mod types;
+mod write;
 
 pub use drill::{Drill, TapDrill, TapDrillWish, ThreadBasis};
-pub(crate) use feed::{FeedCursor, FeedNumbers, FeedReader};
+pub(crate) use feed::{FeedCursor, FeedNumbers};
 pub use force::{ForceBand, Kienzle, UnitPower};
+pub(crate) use grounds::Grounds;
 pub use hardness::HardnessScale;
 pub use library::{Library, LibraryRef, Overlay};
 pub use rows::{LifeRow, MeasuredAt};

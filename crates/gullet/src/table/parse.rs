@@ -63,6 +63,16 @@ const RATE_UNITS: [[UnitColumn; 2]; 3] = [
         ("rate_high_in2_min", "in2/min", IN2, 60.0),
     ],
 ];
+const TESTED_UNITS: [[UnitColumn; 2]; 2] = [
+    [
+        ("vc_tested_low_m_min", "m/min", 1.0, 60.0),
+        ("sfm_tested_low", "ft/min", 0.3048, 60.0),
+    ],
+    [
+        ("vc_tested_high_m_min", "m/min", 1.0, 60.0),
+        ("sfm_tested_high", "ft/min", 0.3048, 60.0),
+    ],
+];
 /// 1 hp.min/in3 in J/m3: 550 ft.lbf/s x 60 s over a cubic inch, that is 396 000 psi.
 const HP_MIN_PER_IN3: f64 = 396_000.0 * 4.4482216152605 / (0.0254 * 0.0254);
 const POWER_UNITS: [[UnitColumn; 2]; 3] = [
@@ -443,17 +453,55 @@ impl Context<'_> {
             length,
             "",
         );
+        let limits = from_below(-10.0, 10.0);
+        let feed_exponent = row.number("feed_exponent", "", limits);
+        let depth_exponent = row.number("depth_exponent", "", limits);
+        for (exponent, reference, column, column_in) in [
+            (feed_exponent, feed, "feed_mm", "feed_in"),
+            (depth_exponent, depth, "depth_mm", "depth_in"),
+        ] {
+            if exponent.is_some() && reference.is_none() {
+                row.refuse(
+                    column,
+                    "",
+                    format!("a value in {column} or {column_in}"),
+                    "an exponent goes with the reference its C is for: 1 mm where C is of an equation in mm",
+                );
+            }
+        }
+        let slowest = row.quantity(&TESTED_UNITS[0], above(0.0, 1000.0), "");
+        let fastest = row.quantity(&TESTED_UNITS[1], above(0.0, 1000.0), "");
+        let tested_speeds = slowest.zip(fastest);
+        if tested_speeds.is_some_and(|(low, high)| low > high)
+            || slowest.is_some() != fastest.is_some()
+        {
+            row.refuse(
+                "vc_tested_low_m_min",
+                row.text("vc_tested_low_m_min").to_owned(),
+                "both speeds of the tests, the lower one first",
+                "give both or neither, in order",
+            );
+        }
+        let classes = if row.text("class").is_empty() {
+            Vec::new()
+        } else {
+            self.classes(row, "class")
+        };
         let source = self.source(row, "src");
         let provenance = provenance(row, self.shop);
         (!row.failed()).then_some(())?;
         Some(LifeRow {
             id: row.text("id").to_owned(),
             work: row.text("work").to_owned(),
+            classes,
             tools: tools?,
             exponent: [low?, n?, high?],
             speed_at_one_minute: speed,
             feed,
             depth,
+            feed_exponent,
+            depth_exponent,
+            tested_speeds,
             criterion: row.text("criterion").to_owned(),
             source,
             provenance: provenance?,

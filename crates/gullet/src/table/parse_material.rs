@@ -104,6 +104,7 @@ impl Context<'_> {
             condition: row.text("condition").to_owned(),
             hardness_brinell: None,
             beyond_brinell: false,
+            hardness_given: None,
             tensile: tensile.map(si),
             pairs,
             density: density.map(si),

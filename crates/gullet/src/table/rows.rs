@@ -95,6 +95,8 @@ pub struct LifeRow {
     pub id: String,
     /// Work material as the source words it.
     pub work: String,
+    /// Classes or ids of materials the row is for; empty where the source's word means none.
+    pub classes: Vec<String>,
     /// Tool materials the row is for.
     pub tools: Vec<ToolMaterial>,
     /// Exponent n: lowest, typical, highest.
@@ -106,6 +108,12 @@ pub struct LifeRow {
     pub feed: Option<f64>,
     /// Depth of cut in m the constants were found at.
     pub depth: Option<f64>,
+    /// Exponent a of `v T^n (f/f_0)^a (d/d_0)^b = C`, where feed is the reference f_0.
+    pub feed_exponent: Option<f64>,
+    /// Exponent b of that law, where depth is the reference d_0.
+    pub depth_exponent: Option<f64>,
+    /// Lowest and highest cutting speed in m/s of the tests.
+    pub tested_speeds: Option<(f64, f64)>,
     /// Wear criterion.
     pub criterion: String,
     /// Source id.
@@ -225,6 +233,7 @@ pub(crate) const SAW_COLUMNS: &[&str] = &[
 pub(crate) const LIFE_COLUMNS: &[&str] = &[
     "id",
     "work",
+    "class",
     "tool_material",
     "n_low",
     "n",
@@ -235,6 +244,12 @@ pub(crate) const LIFE_COLUMNS: &[&str] = &[
     "feed_in",
     "depth_mm",
     "depth_in",
+    "feed_exponent",
+    "depth_exponent",
+    "vc_tested_low_m_min",
+    "vc_tested_high_m_min",
+    "sfm_tested_low",
+    "sfm_tested_high",
     "criterion",
     "src",
     "provenance",

@@ -117,6 +117,17 @@ impl Library {
         scopes
     }
 
+    /// How near rows of these classes are to a material: 0 its own class, 1 its family, 2 wider
+    /// classes; none where they are for other materials.
+    pub(crate) fn nearness(&self, material: &Material, classes: &[String]) -> Option<u8> {
+        let scopes = self.scopes(material, Question::Power);
+        let tier = |class: &String| {
+            let near = scopes.family.get(class).or(scopes.general.get(class));
+            near.copied()
+        };
+        classes.iter().filter_map(tier).min()
+    }
+
     /// A class and its ancestors up to the root of its family.
     fn family_of(&self, class: &str) -> BTreeMap<String, u8> {
         let mut found = BTreeMap::new();

@@ -219,6 +219,8 @@ pub struct Material {
     /// Brinell hardness from lowest to highest; `None` where it is unknown or beyond the scale.
     pub hardness_brinell: Option<(f64, f64)>,
     pub(crate) beyond_brinell: bool,
+    /// Lowest, highest and scale of the hardness as it was given.
+    pub(crate) hardness_given: Option<(f64, f64, String)>,
     /// Tensile strength.
     pub tensile: Option<Pressure>,
     /// Pairs of the power law of cutting force; the first is the default.
@@ -241,6 +243,20 @@ pub struct Material {
     pub assumptions: Vec<String>,
     /// Remark of the table.
     pub note: String,
+}
+
+impl Material {
+    /// The same material with a pair of the power law of cutting force in the first place, before
+    /// those it has; of these the first two stay.
+    pub fn with_pair(&self, pair: KienzlePair) -> Material {
+        let mut material = self.clone();
+        material.pairs.insert(0, pair);
+        material.pairs.truncate(Material::PAIRS);
+        material
+    }
+
+    /// Most pairs of a material.
+    pub const PAIRS: usize = 3;
 }
 
 /// One row that stands behind a range.

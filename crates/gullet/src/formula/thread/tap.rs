@@ -62,6 +62,21 @@ formulas! {
         = b + c * P + l_c
     }
 
+    tap_chip_thickness {
+        symbol "h", "h";
+        meaning "Undeformed chip thickness of a tooth in the chamfer of a cutting tap.";
+        major_diameter D: Length, above 0.0, "major diameter of the thread";
+        drill_diameter d: Length, above 0.0, to major_diameter, "diameter of the drilled hole";
+        chamfer_threads c: Ratio, above 0.0, "length of the tap's chamfer in threads";
+        flutes z: Count, from 1.0, "flutes of the tap";
+        -> Length;
+        equation "h = (D - d)/(2 c z)", r"h = \frac{D - d}{2\, c\, z}";
+        valid "measured square to the axis; the teeth of the chamfer share the height alike; one start";
+        source "derived: half the difference of the diameters over the teeth of the chamfer";
+        example "major_diameter=10 mm; drill_diameter=8.5 mm; chamfer_threads=4; flutes=3" => "0.0625 mm", 1e-12, "own arithmetic: 0.75/12 mm";
+        = max(D - d, si(0.0)) / (2.0 * c * z)
+    }
+
     tapping_torque {
         symbol "M_c", "M_c";
         meaning "Torque of a cutting tap.";

@@ -4,6 +4,7 @@ use super::define::process;
 use super::ground::Ground;
 use super::limits::{Doubt, Eye, Look};
 use super::mills::{self, Tool};
+use super::pick::pick;
 use super::rows::{self, Area, Rows};
 use super::{Loads, Operate, Start};
 use crate::formula::{NoRecord, diameter, finish, surface};
@@ -107,21 +108,19 @@ fn allowed_step(log: &mut impl Log, own: &Own) -> Length {
     let (flat, convex) = shape(own);
     let (outside, inside) = radii(own);
     let (d, h) = (own.diameter, own.wanted_scallop);
-    if log.records() {
-        return if flat {
-            finish::stepover_for_scallop::step(log, d, h)
-        } else if convex {
-            surface::convex_stepover_for_scallop::step(log, d, outside, h)
-        } else {
-            surface::concave_stepover_for_scallop::step(log, d, inside, h)
-        };
-    }
-    let round = select(
-        convex,
-        surface::convex_stepover_for_scallop::value(d, outside, h),
-        surface::concave_stepover_for_scallop::value(d, inside, h),
-    );
-    select(flat, finish::stepover_for_scallop::value(d, h), round)
+    pick(
+        log,
+        flat,
+        |log| finish::stepover_for_scallop::step(log, d, h),
+        |log| {
+            pick(
+                log,
+                convex,
+                |log| surface::convex_stepover_for_scallop::step(log, d, outside, h),
+                |log| surface::concave_stepover_for_scallop::step(log, d, inside, h),
+            )
+        },
+    )
 }
 
 /// The ridges that a step leaves.
@@ -130,21 +129,19 @@ fn ridges(log: &mut impl Log, own: &Own, s: Length) -> Length {
     let (flat, convex) = shape(own);
     let (outside, inside) = radii(own);
     let d = own.diameter;
-    if log.records() {
-        return if flat {
-            finish::scallop_height::step(log, d, s)
-        } else if convex {
-            surface::convex_scallop_height::step(log, d, outside, s)
-        } else {
-            surface::concave_scallop_height::step(log, d, inside, s)
-        };
-    }
-    let round = select(
-        convex,
-        surface::convex_scallop_height::value(d, outside, s),
-        surface::concave_scallop_height::value(d, inside, s),
-    );
-    select(flat, finish::scallop_height::value(d, s), round)
+    pick(
+        log,
+        flat,
+        |log| finish::scallop_height::step(log, d, s),
+        |log| {
+            pick(
+                log,
+                convex,
+                |log| surface::convex_scallop_height::step(log, d, outside, s),
+                |log| surface::concave_scallop_height::step(log, d, inside, s),
+            )
+        },
+    )
 }
 
 #[inline(always)]

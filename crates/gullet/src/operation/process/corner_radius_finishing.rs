@@ -4,6 +4,7 @@ use super::define::process;
 use super::ground::Ground;
 use super::limits::{Doubt, Eye, Look};
 use super::mills::{self, Tool};
+use super::pick::pick;
 use super::rows::{self, Area, Rows};
 use super::{Loads, Operate, Start};
 use crate::formula::{NoRecord, finish, surface};
@@ -81,17 +82,16 @@ fn tool(own: &Own) -> Tool {
     }
 }
 
-/// Diameter of the ball that leaves the ridges of the tilted cutter; upright one as good as flat.
+#[inline(always)]
+fn is_upright(own: &Own) -> bool {
+    own.tilt_angle.value <= 0.0
+}
+
+/// Diameter of the ball that leaves the ridges of the tilted cutter; upright none that counts.
 #[inline(always)]
 fn ball(log: &mut impl Log, own: &Own) -> Length {
     let tilt = max(own.tilt_angle, si(1e-9));
-    let upright = own.tilt_angle.value <= 0.0;
-    let radius = if log.records() && upright {
-        surface::tilted_corner_scallop_radius::value(own.diameter, own.corner_radius, tilt)
-    } else {
-        surface::tilted_corner_scallop_radius::step(log, own.diameter, own.corner_radius, tilt)
-    };
-    radius * 2.0
+    surface::tilted_corner_scallop_radius::step(log, own.diameter, own.corner_radius, tilt) * 2.0
 }
 
 /// The step that leaves ridges of the height allowed: no wider than tilt and corners let it.
@@ -100,25 +100,30 @@ fn allowed_step(log: &mut impl Log, own: &Own) -> Length {
     let h = own.wanted_scallop;
     let corners =
         surface::corner_stepover_for_scallop::step(log, own.diameter, own.corner_radius, h);
-    if log.records() && own.tilt_angle.value <= 0.0 {
-        return corners;
-    }
-    let ball = ball(log, own);
-    min(corners, finish::stepover_for_scallop::step(log, ball, h))
+    pick(
+        log,
+        is_upright(own),
+        |_| corners,
+        |log| {
+            let ball = ball(log, own);
+            min(corners, finish::stepover_for_scallop::step(log, ball, h))
+        },
+    )
 }
 
 /// The ridges that a step leaves.
 #[inline(always)]
 fn ridges(log: &mut impl Log, own: &Own, s: Length) -> Length {
     let corners = surface::corner_scallop_height::step(log, own.diameter, own.corner_radius, s);
-    let ball = ball(&mut NoRecord, own);
-    let tilted = if log.records() && own.tilt_angle.value <= 0.0 {
-        finish::scallop_height::value(ball, s)
-    } else {
-        finish::scallop_height::step(log, ball, s)
-    };
-    let upright = own.tilt_angle.value <= 0.0;
-    select(upright, corners, max(corners, tilted))
+    pick(
+        log,
+        is_upright(own),
+        |_| corners,
+        |log| {
+            let ball = ball(&mut NoRecord, own);
+            max(corners, finish::scallop_height::step(log, ball, s))
+        },
+    )
 }
 
 #[inline(always)]

@@ -1,7 +1,8 @@
 //! What an operation returns.
 
 use super::Process;
-use crate::operation::cut::{Adjustment, Band, Datum, Field, Limit, Warning, WorkedStep};
+use crate::error::Warning;
+use crate::operation::cut::{Adjustment, Band, Datum, Field, Limit, WorkedStep};
 use crate::operation::limits::LimitName;
 use crate::quantity::{Kind, Quantity, UnitSystem};
 

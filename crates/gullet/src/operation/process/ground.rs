@@ -1,14 +1,14 @@
 //! What tables, machine and practice say to an operation: numbers that are the same whatever is cut.
 
-use crate::model::{Machine, Practice};
+use crate::model::{Feed, Machine, Practice};
 use crate::operation::chain;
 use crate::operation::cut::Log;
-use crate::operation::inputs::{self, Grounds};
+use crate::operation::inputs;
 use crate::operation::lanes::lanes;
 use crate::operation::numbers::{Inputs, Pair, one};
 use crate::quantity::math::select;
-use crate::quantity::{Length, Power, Pressure, Ratio, RotationalSpeed, Torque};
-use crate::table::Material;
+use crate::quantity::{Length, Power, Pressure, Ratio, RotationalSpeed, Torque, si};
+use crate::table::{Grounds, Material};
 
 lanes! {
     /// Numbers of tables, machine and practice; NaN where nothing is known.
@@ -22,6 +22,9 @@ lanes! {
         maximum_torque: Torque,
         lowest_feed: Velocity,
         highest_feed: Velocity,
+        /// Ends of a feed box that is geared to the spindle; 0 and infinite elsewhere.
+        lowest_geared: Length,
+        highest_geared: Length,
         /// 1 where the table is cranked by hand.
         by_hand: Ratio,
         travel_per_turn: Length,
@@ -48,6 +51,11 @@ lanes! {
         feed_low: Length,
         feed_start: Length,
         feed_high: Length,
+        /// Areas that a saw cuts per time.
+        area_rate_low: AreaRate,
+        area_rate_high: AreaRate,
+        /// Young's modulus of the work.
+        work_modulus: Pressure,
         kc11_a: Pressure,
         kc11_b: Pressure,
         kc11_c: Pressure,
@@ -79,6 +87,10 @@ impl Ground {
         let from = inputs::without_tool(material, machine, practice, grounds);
         let nan = Ground::every(f64::NAN);
         let [a, b, c, d] = from.pairs();
+        let (lowest_geared, highest_geared) = match &machine.feed {
+            Feed::Geared(steps) => (steps.first().copied(), steps.last().copied()),
+            _ => (None, None),
+        };
         let Inputs {
             lowest_speed,
             highest_speed,
@@ -133,17 +145,13 @@ impl Ground {
             speed_high,
             speed_chosen,
             assumed,
-            by_hand: crate::quantity::si(f64::from(u8::from(
-                machine.feed == crate::model::Feed::Hand,
-            ))),
+            by_hand: si(f64::from(u8::from(machine.feed == Feed::Hand))),
+            lowest_geared: lowest_geared.unwrap_or(si(0.0)),
+            highest_geared: highest_geared.unwrap_or(si(f64::INFINITY)),
             roughing_deflection: practice.roughing_deflection,
             finishing_deflection: practice.finishing_deflection,
-            rapid_speed: machine
-                .rapid_speed
-                .unwrap_or(crate::quantity::si(f64::INFINITY)),
-            acceleration: machine
-                .acceleration
-                .unwrap_or(crate::quantity::si(f64::INFINITY)),
+            rapid_speed: machine.rapid_speed.unwrap_or(si(f64::INFINITY)),
+            acceleration: machine.acceleration.unwrap_or(si(f64::INFINITY)),
             kc11_a: a.kc11,
             kc11_b: b.kc11,
             kc11_c: c.kc11,
@@ -152,6 +160,9 @@ impl Ground {
             exponent_b: b.exponent,
             exponent_c: c.exponent,
             exponent_d: d.exponent,
+            work_modulus: material.youngs_modulus.unwrap_or(si(f64::NAN)),
+            area_rate_low: grounds.area_rate.map_or(si(f64::NAN), |rate| rate.0),
+            area_rate_high: grounds.area_rate.map_or(si(f64::NAN), |rate| rate.1),
             ..nan
         }
     }

@@ -196,26 +196,6 @@ pub(crate) fn inside_feed(
     }
 }
 
-/// Feeds around a contour.
-#[inline(always)]
-pub(crate) fn outside_feed(
-    log: &mut impl Log,
-    f: Length,
-    teeth: Ratio,
-    n: RotationalSpeed,
-    contour_diameter: Length,
-    diameter: Length,
-) -> ArcFeed {
-    let contour = rotation::table_feed::step(log, f, teeth, n);
-    let centre = path::outside_arc_feed::step(log, contour, contour_diameter, diameter);
-    let per_tooth = rotation::feed_per_tooth::step(log, centre, teeth, n);
-    ArcFeed {
-        contour,
-        centre,
-        per_tooth,
-    }
-}
-
 /// Ideal mean roughness of the wall of a bore that a cutter runs round in: circles within a circle, as
 /// of a ball in a hollow. With run-out one tooth leaves the mark.
 #[inline(always)]

@@ -10,32 +10,46 @@ mod cut;
 pub(crate) mod define;
 mod describe;
 pub(crate) mod ground;
+mod hole;
 pub(crate) mod limits;
+mod mills;
+pub(crate) mod pick;
 pub(crate) mod prepared;
 pub(crate) mod report;
 pub(crate) mod request;
+mod rows;
 pub(crate) mod settle;
 
-mod mills;
-mod rows;
-
 mod ball_nose_finishing;
+mod band_sawing;
 mod bore_milling;
+mod boring;
 mod chamfering;
 mod corner_radius_finishing;
+mod countersinking;
 mod drilling;
+mod facing;
 mod helical_entry;
+mod lathe;
+mod parting;
 mod plunging;
+mod reaming;
+mod tapping;
 mod thread_milling;
+mod threading;
+mod turning;
 
 pub use cut::{NamedBand, ProcessCut};
 pub use describe::{Process, ProcessExample, ProcessInput};
 pub use request::{Bench, Request};
+pub use threading::threading_plan;
 
 use crate::error::Result;
+use crate::formula::finish::SQRT_3;
 use crate::operation::cut::Log;
 use crate::operation::lanes::LANES;
-use crate::quantity::{Length, RotationalSpeed};
+use crate::quantity::math::number;
+use crate::quantity::{Length, Ratio, RotationalSpeed};
 use ground::Ground;
 use limits::{Doubt, Eye};
 
@@ -45,6 +59,15 @@ pub(crate) type Lanes = [f64; LANES];
 /// Every operation, in the order in which lists show them.
 pub static ALL: &[&Process] = &[
     &drilling::PROCESS,
+    &reaming::PROCESS,
+    &tapping::PROCESS,
+    &countersinking::PROCESS,
+    &turning::PROCESS,
+    &facing::PROCESS,
+    &boring::PROCESS,
+    &parting::PROCESS,
+    &threading::PROCESS,
+    &band_sawing::PROCESS,
     &bore_milling::PROCESS,
     &helical_entry::PROCESS,
     &thread_milling::PROCESS,
@@ -135,6 +158,11 @@ crate::operation::lanes::lanes! {
 pub(crate) trait Operate: Shape {
     /// Diameter and depth at which the tables of feeds are read.
     fn size(own: &Self::Own) -> (Length, Length);
+    /// What the operation makes of the whole range of the tables' cutting speeds.
+    #[inline(always)]
+    fn table_factor(_own: &Self::Own) -> Ratio {
+        number(1.0)
+    }
     fn start(log: &mut impl Log, own: &Self::Own, ground: &Ground) -> Start;
     fn evaluate(
         log: &mut impl Log,

@@ -3,9 +3,8 @@
 use super::Process;
 use super::ground::Ground;
 use crate::model::{Machine, Practice};
-use crate::operation::inputs::Grounds;
 use crate::quantity::UnitSystem;
-use crate::table::{Material, ToolMaterial};
+use crate::table::{Grounds, Material, ToolMaterial};
 
 /// What one cut is computed from.
 pub(crate) struct Prepared<'a> {

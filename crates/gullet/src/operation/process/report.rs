@@ -7,14 +7,13 @@ use super::prepared::Prepared;
 use super::settle::{self, SETTINGS, Settled};
 use super::{Operate, Process};
 use crate::error::{Code, Error, Problem, Result};
+use crate::error::{Warning, WarningCode};
 use crate::operation::cautions;
-use crate::operation::cut::{
-    Adjustment, Band, Chain, Datum, Field, Limit, Log, Warning, WarningCode, support_text,
-};
-use crate::operation::inputs::Grounds;
+use crate::operation::cut::{Adjustment, Band, Chain, Datum, Field, Limit, Log, support_text};
 use crate::operation::limits::LimitName;
 use crate::operation::report::exceeded_problem;
 use crate::quantity::{Kind, Length};
+use crate::table::Grounds;
 
 /// Computes a cut with its words.
 pub(crate) fn cut<P: Operate>(prepared: &Prepared) -> Result<ProcessCut> {

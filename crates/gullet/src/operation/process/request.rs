@@ -6,9 +6,9 @@ use super::prepared::Prepared;
 use super::{Process, find};
 use crate::error::{Code, Error, Problem, Result};
 use crate::model::{Machine, Practice};
-use crate::operation::inputs::Grounds;
 use crate::quantity::{Quantity, UnitSystem};
-use crate::table::{Library, Material, ToolMaterial};
+use crate::table::{Grounds, Library, Material, ToolMaterial};
+use std::sync::Arc;
 
 /// What an operation is done with: tables, work material, tool material, machine, practice.
 #[derive(Clone, Copy)]
@@ -51,7 +51,7 @@ pub struct Bench<'a> {
 /// assert!(cut.ledger.iter().all(|limit| !limit.exceeded()));
 /// # Ok::<(), gullet::Error>(())
 /// ```
-#[derive(Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Request {
     process: &'static Process,
     values: Vec<f64>,
@@ -189,9 +189,9 @@ pub(crate) fn grounds(
     material: &Material,
     tool: ToolMaterial,
     process: &Process,
-) -> Grounds {
+) -> Arc<Grounds> {
     match process.tables {
-        Some(tables) => Grounds::look_up(library, material, tool, tables),
-        None => Grounds::pairs_alone(library, material),
+        Some(tables) => library.grounds(material, tool, tables),
+        None => Arc::new(Grounds::pairs_alone(library, material)),
     }
 }

@@ -171,7 +171,8 @@ pub(crate) fn speeds<P: Operate>(
     };
     let wanted = select(asked.spindle_speed.value > 0.0, asked.spindle_speed, n);
     let capped = min(wanted, min(asked.maximum_speed, start.highest_speed));
-    let worn = rotation::spindle_speed::value(ground.speed_high, start.diameter);
+    let high = ground.speed_high * P::table_factor(own);
+    let worn = rotation::spindle_speed::value(high, start.diameter);
     Speeds {
         wanted,
         bound: select(worn.value < capped.value, worn, capped),
@@ -212,7 +213,7 @@ fn looks<P: Operate>(
             .change("take a machine with a lower speed, or another tool"),
     );
     let v_c = rotation::cutting_speed::value(n, start.diameter);
-    let high = ground.speed_high.value;
+    let high = (ground.speed_high * P::table_factor(own)).value;
     eye.look(
         Look::most(Name::CuttingSpeed, v_c.value, high)
             .only(!high.is_nan())
@@ -220,7 +221,16 @@ fn looks<P: Operate>(
             .change("take a machine with a lower speed, or a smaller diameter"),
     );
     let v_f = feed_speed(start, n, f);
-    let highest = ground.highest_feed.value;
+    let free = is_free(start);
+    // A lathe's feed box is geared to the spindle, but a thread is cut by its own train.
+    let geared = |step: Length, none: f64| {
+        let feed: Velocity = step * n;
+        if free { feed.value } else { none }
+    };
+    let box_highest = geared(ground.highest_geared, f64::INFINITY);
+    let box_lowest = geared(ground.lowest_geared, 0.0);
+    let highest = ground.highest_feed.value.min(box_highest);
+    let lowest = ground.lowest_feed.value.max(box_lowest);
     let by_hand = ground.by_hand.value > 0.0;
     let pace = if by_hand {
         Name::HandwheelPace.lane()
@@ -236,11 +246,10 @@ fn looks<P: Operate>(
     feed.entry.number = pace;
     eye.look(feed);
     eye.look(
-        Look::least(Name::TableFeedLowest, v_f.value, ground.lowest_feed.value)
+        Look::least(Name::TableFeedLowest, v_f.value, lowest)
             .only(!by_hand)
             .from("machine"),
     );
-    let free = is_free(start);
     // An operation that raises the feed for thin chips raises what the tables allow alike.
     let table = practice::practice_feed_per_tooth::value(ground.feed_start, ground.feed_factor);
     let raised = max(start.feed / table, one());
@@ -299,7 +308,7 @@ pub(crate) fn relieved<P: Operate>(
         factor: one(),
         number: number(0.0),
     };
-    let f = least(start, P::asked(own).feed);
+    let f = least(ground, start, P::asked(own).feed);
     looks::<P>(own, ground, start, n, f, results, loads, &mut lower);
     n * lower.factor
 }
@@ -311,10 +320,13 @@ fn is_free(start: &Start) -> bool {
     start.least_feed.value != start.feed.value
 }
 
-/// The smallest feed: never above the one wanted.
+/// The smallest feed: that of a geared feed box where it is larger, never above the one wanted.
 #[inline(always)]
-pub(crate) fn least(start: &Start, asked: Length) -> Length {
-    min(start.least_feed, wanted(start, asked))
+pub(crate) fn least(ground: &Ground, start: &Start, asked: Length) -> Length {
+    min(
+        max(start.least_feed, ground.lowest_geared),
+        wanted(start, asked),
+    )
 }
 
 #[inline(always)]
@@ -361,7 +373,7 @@ pub(crate) fn lowered<P: Operate>(
     );
     let feed = max(
         feeding.feed * lower.factor,
-        least(start, P::asked(own).feed),
+        least(ground, start, P::asked(own).feed),
     );
     let falls = feed.value < feeding.feed.value;
     Feeding {
@@ -577,7 +589,7 @@ pub(crate) fn settle_one<P: Operate>(
         |n: RotationalSpeed| machine.speed_at_or_below(n).unwrap_or(ground.lowest_speed);
     let first = on_machine(speeds.bound);
     let mut speed = first;
-    let smallest = least(&start, asked.feed);
+    let smallest = least(ground, &start, asked.feed);
     for _ in 0..SPEED_ROUNDS {
         let (results, loads) = P::evaluate(silent, own, ground, speed, smallest);
         let slower = relieved::<P>(own, ground, &start, speed, &results, &loads);
@@ -590,7 +602,7 @@ pub(crate) fn settle_one<P: Operate>(
         let (results, loads) = P::evaluate(silent, own, ground, speed, feeding.feed);
         feeding = lowered::<P>(own, ground, &start, speed, feeding, &results, &loads);
     }
-    if let Some(real) = machine.feed_at_or_below(feed_speed(&start, speed, feeding.feed)) {
+    if let Some(real) = machine.feed_at_speed(feed_speed(&start, speed, feeding.feed), speed) {
         feeding = snapped(&start, speed, feeding, real);
     }
     let (results, loads) = P::evaluate(silent, own, ground, speed, feeding.feed);

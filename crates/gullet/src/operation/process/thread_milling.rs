@@ -4,8 +4,9 @@ use super::define::process;
 use super::ground::Ground;
 use super::limits::{Doubt, Eye, Look};
 use super::mills::{self, Side, Tool, right_angle};
+use super::pick::pick;
 use super::{Loads, Operate, Start};
-use crate::formula::{NoRecord, path, removal, surface, thread, thread_milling, time};
+use crate::formula::{NoRecord, path, removal, rotation, surface, thread, thread_milling, time};
 use crate::operation::cut::Log;
 use crate::operation::numbers::one;
 use crate::operation::{LimitName, WarningCode};
@@ -19,7 +20,7 @@ process! {
     tables Some(TableProcess::EndMilling);
     inputs {
         major_diameter D: Length, above 0.0, to 2.0, "major diameter of the thread";
-        pitch P: Length, above 0.0, below major_diameter / 1.7320508075688772, "pitch of the thread";
+        pitch P: Length, above 0.0, below major_diameter / super::SQRT_3, "pitch of the thread";
         thread_length l: Length, above 0.0, to 1.0, "length of the thread";
         diameter D_c: Length, above 0.0, to 1.0, "cutter diameter";
         teeth z: Count, from 1.0, to 200.0, "flutes of the cutter";
@@ -105,35 +106,24 @@ fn meet(log: &mut impl Log, own: &Own) -> Meeting {
     let bored = thread::thread_minor_diameter::value(major, own.pitch);
     let root = thread::thread_root_diameter::value(major, own.pitch);
     let d_in = inside_diameter(own);
-    let (minor, circle, radial_depth) = if log.records() {
-        if inside {
-            (
-                thread::thread_minor_diameter::step(log, major, own.pitch),
-                path::inside_path_diameter::step(log, major, d_in),
-                path::bore_radial_depth::step(log, major, bored, d_in),
-            )
-        } else {
-            (
-                thread::thread_root_diameter::step(log, major, own.pitch),
-                path::outside_path_diameter::step(log, root, d),
-                path::boss_radial_depth::step(log, root, major, d),
-            )
-        }
-    } else {
-        (
-            select(inside, bored, root),
-            select(
-                inside,
-                path::inside_path_diameter::value(major, d_in),
-                path::outside_path_diameter::value(root, d),
-            ),
-            select(
-                inside,
-                path::bore_radial_depth::value(major, bored, d_in),
-                path::boss_radial_depth::value(root, major, d),
-            ),
-        )
-    };
+    let minor = pick(
+        log,
+        inside,
+        |log| thread::thread_minor_diameter::step(log, major, own.pitch),
+        |log| thread::thread_root_diameter::step(log, major, own.pitch),
+    );
+    let circle = pick(
+        log,
+        inside,
+        |log| path::inside_path_diameter::step(log, major, d_in),
+        |log| path::outside_path_diameter::step(log, root, d),
+    );
+    let radial_depth = pick(
+        log,
+        inside,
+        |log| path::bore_radial_depth::step(log, major, bored, d_in),
+        |log| path::boss_radial_depth::step(log, root, major, d),
+    );
     let share = select(
         inside,
         mills::inside_share(major, d_in),
@@ -203,32 +193,26 @@ impl Operate for ThreadMilling {
         f: Length,
     ) -> (Results, Loads) {
         let inside = internal(own);
-        let silent = &mut NoRecord;
         let met = meet(log, own);
         let d_in = inside_diameter(own);
         let (d, contour) = (own.diameter, met.contour);
         let pitch_diameter =
             thread::thread_pitch_diameter::step(log, own.major_diameter, own.pitch);
-        let feed = if log.records() {
-            if inside {
-                mills::inside_feed(log, f, own.teeth, n, contour, d_in)
-            } else {
-                mills::outside_feed(log, f, own.teeth, n, contour, d)
-            }
-        } else {
-            let a = mills::inside_feed(silent, f, own.teeth, n, contour, d_in);
-            let b = mills::outside_feed(silent, f, own.teeth, n, contour, d);
-            mills::ArcFeed {
-                contour: a.contour,
-                centre: select(inside, a.centre, b.centre),
-                per_tooth: select(inside, a.per_tooth, b.per_tooth),
-            }
-        };
+        let contour_feed = rotation::table_feed::step(log, f, own.teeth, n);
+        let centre_feed = pick(
+            log,
+            inside,
+            |log| path::inside_arc_feed::step(log, contour_feed, contour, d_in),
+            |log| path::outside_arc_feed::step(log, contour_feed, contour, d),
+        );
+        let per_tooth = rotation::feed_per_tooth::step(log, centre_feed, own.teeth, n);
         let turn = path::helix_turn_length::step(log, met.circle, own.pitch);
-        let turn_time = time::cutting_time::step(log, turn, feed.centre);
+        let turn_time = time::cutting_time::step(log, turn, centre_feed);
         let (pitch, at_once) = (own.pitch, met.at_once);
-        let removal_rate = if log.records() {
-            if inside {
+        let removal_rate = pick(
+            log,
+            inside,
+            |log| {
                 thread_milling::thread_milling_removal_rate::step(
                     log,
                     pitch,
@@ -236,7 +220,8 @@ impl Operate for ThreadMilling {
                     pitch_diameter,
                     turn_time,
                 )
-            } else {
+            },
+            |log| {
                 thread_milling::external_thread_milling_removal_rate::step(
                     log,
                     pitch,
@@ -244,32 +229,16 @@ impl Operate for ThreadMilling {
                     pitch_diameter,
                     turn_time,
                 )
-            }
-        } else {
-            select(
-                inside,
-                thread_milling::thread_milling_removal_rate::value(
-                    pitch,
-                    at_once,
-                    pitch_diameter,
-                    turn_time,
-                ),
-                thread_milling::external_thread_milling_removal_rate::value(
-                    pitch,
-                    at_once,
-                    pitch_diameter,
-                    turn_time,
-                ),
-            )
-        };
-        let crest = met.side.chips(log, feed.per_tooth);
+            },
+        );
+        let crest = met.side.chips(log, per_tooth);
         // The flanks lie 30 deg from the normal to the axis, which is their cutting-edge angle: their
         // chips are the thinner and need the higher specific force.
         let flank = Side {
             cutting_edge_angle: si(FLANK),
             ..met.side
         };
-        let chips = flank.chips(log, feed.per_tooth);
+        let chips = flank.chips(log, per_tooth);
         let powers = mills::powers(log, ground, removal_rate, chips.mean, n, met.side.circle);
         // A ring takes most at its crest and least at its foot, so that at the largest chip, where
         // only crests are in the cut, the mean width of the groove is on the safe side.
@@ -277,7 +246,7 @@ impl Operate for ThreadMilling {
             log,
             removal_rate,
             met.side.radial_depth,
-            feed.centre,
+            centre_feed,
         );
         let side = Side {
             axial_depth,
@@ -293,41 +262,38 @@ impl Operate for ThreadMilling {
             si(FLANK),
         );
         let several = own.rings_length.value > 0.0;
-        let shift = thread_milling::thread_mill_axial_shift::value(
-            max(own.rings_length, own.pitch),
-            own.pitch,
+        let positions = pick(
+            log,
+            several,
+            |log| {
+                let shift = thread_milling::thread_mill_axial_shift::step(
+                    log,
+                    max(own.rings_length, own.pitch),
+                    own.pitch,
+                );
+                surface::pass_count::step(log, own.thread_length, shift)
+            },
+            |_| one(),
         );
-        let passes = surface::pass_count::value(own.thread_length, shift);
-        let turns_of_one = max(
-            path::helix_turns::value(own.thread_length, own.pitch),
-            one(),
-        );
-        let (turns, positions) = if log.records() {
-            if several {
-                let shift =
-                    thread_milling::thread_mill_axial_shift::step(log, own.rings_length, own.pitch);
-                (
+        let turns = pick(
+            log,
+            several,
+            |_| one(),
+            |log| {
+                max(
+                    path::helix_turns::step(log, own.thread_length, own.pitch),
                     one(),
-                    surface::pass_count::step(log, own.thread_length, shift),
                 )
-            } else {
-                path::helix_turns::step(log, own.thread_length, own.pitch);
-                (turns_of_one, one())
-            }
-        } else {
-            (
-                select(several, one(), turns_of_one),
-                select(several, passes, one()),
-            )
-        };
+            },
+        );
         let entry = path::half_circle_entry_length::step(log, met.circle);
         let travel = thread_milling::thread_milling_travel::step(log, turn, turns, entry);
-        let time = surface::passes_time::step(log, positions, travel, feed.centre, own.link_time);
+        let time = surface::passes_time::step(log, positions, travel, centre_feed, own.link_time);
         let results = Results {
             minor_diameter: met.minor,
             pitch_diameter,
-            contour_feed: feed.contour,
-            centre_feed: feed.centre,
+            contour_feed,
+            centre_feed,
             path_diameter: met.circle,
             turns,
             positions,

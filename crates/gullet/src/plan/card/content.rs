@@ -8,7 +8,7 @@ use crate::operation::{Operation, WarningCode, WorkedStep};
 use crate::quantity::{self, Kind, UnitSystem, format, format_in};
 
 /// A label and its text.
-pub(super) type Row = (&'static str, String);
+pub(in crate::plan) type Row = (&'static str, String);
 
 impl Card {
     pub(super) fn print(&self) -> Print {
@@ -19,11 +19,12 @@ impl Card {
     }
 
     /// What is cut, with what, how held.
-    pub(super) fn setup_rows(&self) -> Vec<Row> {
+    pub(in crate::plan) fn setup_rows(&self) -> Vec<Row> {
         let job = &self.job;
         let print = self.print();
         let len = |x| print.length(x);
-        let mut rows = vec![
+        let mut rows = self.instructions.seat.clone();
+        rows.extend([
             ("Operation", job.operation.name().replace('-', " ")),
             (
                 "Material",
@@ -46,7 +47,7 @@ impl Card {
             ("Cutter", self.cutter_text()),
             ("Machine", self.machine_text()),
             ("Hold", self.hold_text()),
-        ];
+        ]);
         if let Some((parallel, grip)) = self.plan.parallel {
             rows.push((
                 "Parallels",
@@ -58,6 +59,17 @@ impl Card {
             std::format!("{} ({})", job.practice.name, job.practice.origin),
         ));
         rows.push(("Stock", self.stock_text()));
+        let strips = self.plan.strips;
+        if strips.count > 1 {
+            rows.push((
+                "Strips",
+                std::format!(
+                    "{} side by side at every depth, each {} wide",
+                    strips.count,
+                    len(strips.width)
+                ),
+            ));
+        }
         rows
     }
 
@@ -424,7 +436,7 @@ impl Card {
     }
 
     /// Every caution once.
-    pub(super) fn cautions(&self) -> Vec<&'static str> {
+    pub(in crate::plan) fn cautions(&self) -> Vec<&'static str> {
         let mut texts: Vec<&'static str> = Vec::new();
         for group in self.groups() {
             for caution in &group.cut.cautions {

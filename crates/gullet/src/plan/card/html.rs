@@ -1,6 +1,6 @@
 //! The card as a printable page: no script, no network, black on white.
 
-use super::{Card, Group};
+use super::{Card, Group, Instructions};
 
 /// One sheet, portrait: large figures for what is set and where to stop, small print for the rest.
 const STYLE: &str = "
@@ -21,6 +21,12 @@ thead th { border-bottom: 1.2pt solid #000; }
 .beside { display: flex; gap: 5mm; }
 .beside > :first-child { flex: 1 1 55%; }
 .beside > :last-child { flex: 1 1 45%; }
+.around { font-size: 7.6pt; line-height: 1.1; }
+.around ol { margin: 0; padding-left: 4mm; }
+.sheet { break-before: page; }
+.route { font-size: 8.5pt; }
+.route ul { margin: 0; padding-left: 4mm; }
+.order td, .order th { font-size: 8.5pt; padding: 0.4mm 1mm; }
 .passes td { font-size: 12pt; padding: 0.25mm 1.2mm; white-space: nowrap; }
 .passes td.stop { font-weight: bold; font-size: 14pt; }
 .dense td { font-size: 9.5pt; padding: 0 1.2mm; }
@@ -45,6 +51,15 @@ p { margin: 0.4mm 0; }
 .crowded .passes td { font-size: 8.5pt; line-height: 1.05; padding: 0 1.2mm; }
 .crowded .passes td.stop { font-size: 9.5pt; }
 .crowded .limits, .crowded .small { font-size: 6pt; }
+.sheet h2 { font-size: 8.5pt; margin: 0.8mm 0 0.2mm; }
+.sheet .setup, .sheet .around { font-size: 6.8pt; line-height: 1.08; }
+.sheet .small h2 { font-size: 7.5pt; margin: 0.5mm 0 0.2mm; }
+.sheet .big th, .sheet .big td { font-size: 12pt; padding: 0 1.2mm; }
+.sheet .big thead th { font-size: 8pt; }
+.sheet .passes td { font-size: 8.5pt; line-height: 1.05; padding: 0 1.2mm; }
+.sheet .passes td.stop { font-size: 9.5pt; }
+.sheet .rest { font-size: 6.8pt; }
+.sheet .limits, .sheet .small { font-size: 5.9pt; }
 @media screen { body { padding: 4mm; } }
 ";
 
@@ -66,28 +81,13 @@ const TITLE_LINE: usize = 48;
 pub(super) fn render(card: &Card, with_steps: bool) -> String {
     let mut out = String::with_capacity(16_384);
     head(&mut out, &card.job.title);
-    let further_lines = card.job.title.chars().count() / TITLE_LINE;
-    let crowded = card.plan.passes.len() + 2 * further_lines > CROWDED_FROM;
-    let class = if crowded { " class=\"crowded\"" } else { "" };
-    out += &format!(
-        "<body{class}>\n<h1>Set-up card: {}</h1>\n",
-        escape(&card.job.title)
-    );
-    setup(&mut out, card);
-    let groups = card.groups();
-    out += "<h2>Set on the machine</h2>\n";
-    setting_table(&mut out, card, &groups, true);
-    passes(&mut out, card, &groups);
-    limits(&mut out, card, &groups);
-    out += "<div class=\"small columns\">\n";
-    doubts_and_cautions(&mut out, card);
-    origins(&mut out, card, &groups);
-    out += "</div>\n";
-    if with_steps {
-        for group in &groups {
-            steps(&mut out, card, group);
-        }
-    }
+    let class = if crowded(card) {
+        " class=\"crowded\""
+    } else {
+        ""
+    };
+    out += &format!("<body{class}>\n");
+    sheet(&mut out, card, with_steps);
     out += "</body>\n</html>\n";
     out
 }
@@ -98,6 +98,51 @@ pub(in crate::plan) fn head(out: &mut String, title: &str) {
     *out += &format!(
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>Set-up card: {title}</title>\n<style>{STYLE}</style>\n</head>\n"
     );
+}
+
+/// Whether a sheet has to be set smaller to stay one sheet.
+pub(in crate::plan) fn crowded(card: &Card) -> bool {
+    let further_lines = card.job.title.chars().count() / TITLE_LINE;
+    let around = card.instructions.before.len() + card.instructions.after.len();
+    card.plan.passes.len() + 2 * further_lines + around > CROWDED_FROM
+}
+
+/// One card without the page around it.
+pub(in crate::plan) fn sheet(out: &mut String, card: &Card, with_steps: bool) {
+    *out += &format!("<h1>Set-up card: {}</h1>\n", escape(&card.job.title));
+    setup(out, card);
+    around(out, card);
+    let groups = card.groups();
+    *out += "<h2>Set on the machine</h2>\n";
+    setting_table(out, card, &groups, true);
+    passes(out, card, &groups);
+    limits(out, card, &groups);
+    *out += "<div class=\"small columns\">\n";
+    doubts_and_cautions(out, card);
+    origins(out, card, &groups);
+    *out += "</div>\n";
+    if with_steps {
+        for group in &groups {
+            steps(out, card, group);
+        }
+    }
+}
+
+/// What to do before and after the cut, side by side.
+fn around(out: &mut String, card: &Card) {
+    let Instructions { before, after, .. } = &card.instructions;
+    if before.is_empty() && after.is_empty() {
+        return;
+    }
+    *out += "<div class=\"beside around\">\n";
+    for (title, steps) in [("Before the cut", before), ("After the cut", after)] {
+        *out += &format!("<div>\n<h2>{title}</h2>\n<ol>\n");
+        for step in steps {
+            *out += &format!("<li>{}</li>\n", escape(step));
+        }
+        *out += "</ol>\n</div>\n";
+    }
+    *out += "</div>\n";
 }
 
 fn setup(out: &mut String, card: &Card) {

@@ -29,6 +29,8 @@ pub(super) fn render(card: &Card) -> Value {
             "resolution": quantity(Kind::Length, plan.resolution.value, system),
             "stock": quantity(Kind::Length, plan.stock.value, system),
             "stock_counts": plan.total,
+            "strips": plan.strips.count,
+            "strip_width": quantity(Kind::Length, plan.strips.width.value, system),
             "largest_roughing_depth": quantity(Kind::Length, plan.largest_roughing.0.value, system),
             "largest_roughing_depth_set_by": plan.largest_roughing.1,
             "readout_start": print.position(card.job.readout_start),

@@ -7,10 +7,11 @@ mod limits;
 mod print;
 mod text;
 
-pub(super) use html::{escape, head};
+pub(super) use html::{crowded, escape, head, sheet};
 pub use json::cut as cut_json;
 pub(super) use json::{parts as parts_json, quantity as quantity_json, record as record_json};
-pub(super) use text::{Page, WIDTH};
+pub(super) use print::Print;
+pub(super) use text::{Page, WIDTH, render as card_text};
 
 use super::job::Job;
 use super::pass_plan::PassPlan;
@@ -29,6 +30,19 @@ pub struct Card {
     pub plan: PassPlan,
     /// Sources that values on the card come from: id and full reference.
     pub sources: Vec<(String, String)>,
+    /// What to do around the cut; nothing on the card of a job by itself.
+    pub instructions: Instructions,
+}
+
+/// What a clamping of a route says besides its cut.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Instructions {
+    /// How the part sits: label and text.
+    pub seat: Vec<(&'static str, String)>,
+    /// Before the spindle starts, in order.
+    pub before: Vec<String>,
+    /// After the last pass, in order.
+    pub after: Vec<String>,
 }
 
 /// Passes that share one cut.
@@ -47,13 +61,22 @@ impl Card {
     /// Problems of the job, and a plan that no limit-keeping split satisfies.
     pub fn new(job: Job, library: &Library) -> Result<Card> {
         let plan = PassPlan::new(&job, library)?;
-        let sources = sources(&plan, library);
-        Ok(Card { job, plan, sources })
+        Ok(Card::of(job, plan, library))
+    }
+
+    /// The card of a plan that was made for the job.
+    pub(super) fn of(job: Job, plan: PassPlan, library: &Library) -> Card {
+        Card {
+            sources: sources(&plan, library),
+            job,
+            plan,
+            instructions: Instructions::default(),
+        }
     }
 
     /// The card as text for a terminal or a plain printer, with every worked step.
     pub fn text(&self) -> String {
-        text::render(self)
+        text::render(self, true)
     }
 
     /// The card as one printable page: no script, no network, black on white.

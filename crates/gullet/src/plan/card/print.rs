@@ -6,7 +6,7 @@ use crate::quantity::{
 
 /// Prints in a shop's units, positions in the steps of its readout.
 #[derive(Clone, Copy)]
-pub(super) struct Print {
+pub(in crate::plan) struct Print {
     pub system: UnitSystem,
     pub resolution: Length,
 }

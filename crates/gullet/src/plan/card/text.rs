@@ -1,16 +1,19 @@
 //! The card as plain text.
 
 use super::Card;
+use super::content::Row;
 
 pub(in crate::plan) const WIDTH: usize = 100;
 
-pub(super) fn render(card: &Card) -> String {
-    let mut out = Page(String::new());
+/// Least width of a label.
+const LABEL: usize = 10;
+
+pub(in crate::plan) fn render(card: &Card, with_steps: bool) -> String {
+    let mut out = Page::default();
     out.line(&format!("SET-UP CARD  {}", card.job.title));
     out.line(&"=".repeat(WIDTH));
-    for (label, text) in card.setup_rows() {
-        out.hanging(&format!("{label:<10} "), &text);
-    }
+    out.labelled(&card.setup_rows());
+    out.list("Before the cut", &card.instructions.before);
     out.heading("Set on the machine");
     let groups = card.groups();
     for group in &groups {
@@ -25,6 +28,7 @@ pub(super) fn render(card: &Card) -> String {
     for note in card.pass_notes() {
         out.hanging("", &note);
     }
+    out.list("After the cut", &card.instructions.after);
     out.heading("Limits (the binding one is marked with *)");
     for group in &groups {
         out.line(&card.group_title(group));
@@ -50,7 +54,7 @@ pub(super) fn render(card: &Card) -> String {
     }
     out.list("Look out (doubts and assumptions)", &card.warnings());
     out.list("Cautions", &card.cautions());
-    for group in &groups {
+    for group in groups.iter().filter(|_| with_steps) {
         out.heading(&format!("Worked steps, {}", card.group_title(group)));
         for step in card.step_rows(group) {
             out.hanging("", &step);
@@ -63,12 +67,19 @@ pub(super) fn render(card: &Card) -> String {
     for (id, reference) in &card.sources {
         out.hanging(&format!("[{id}] "), reference);
     }
-    out.0
+    out.text()
 }
 
-pub(in crate::plan) struct Page(pub String);
+/// A page of text, line by line.
+#[derive(Default)]
+pub(in crate::plan) struct Page(String);
 
 impl Page {
+    /// What was written.
+    pub(in crate::plan) fn text(self) -> String {
+        self.0
+    }
+
     pub(in crate::plan) fn line(&mut self, text: &str) {
         self.0.push_str(text.trim_end());
         self.0.push('\n');
@@ -87,6 +98,15 @@ impl Page {
         self.heading(heading);
         for item in items {
             self.hanging("- ", item.as_ref());
+        }
+    }
+
+    /// A text behind each label.
+    pub(in crate::plan) fn labelled(&mut self, rows: &[Row]) {
+        let width = rows.iter().map(|(label, _)| label.chars().count()).max();
+        let width = width.unwrap_or(0).max(LABEL);
+        for (label, text) in rows {
+            self.hanging(&format!("{label:<width$} "), text);
         }
     }
 

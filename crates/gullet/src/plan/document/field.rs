@@ -20,7 +20,7 @@ pub(in crate::plan) struct Section {
 }
 
 /// A key.
-#[derive(Debug)]
+#[derive(Debug, Clone, Copy)]
 pub(in crate::plan) struct Field {
     pub(in crate::plan) key: &'static str,
     pub(in crate::plan) shape: Shape,
@@ -47,6 +47,8 @@ pub(in crate::plan) enum Shape {
     Choice(&'static [&'static str]),
     /// A list of texts, each a number with a unit.
     List(Kind),
+    /// A list of these words, each at most once.
+    Words(&'static [&'static str]),
 }
 
 /// What holds where a key is left out.
@@ -143,6 +145,8 @@ pub(in crate::plan) mod form {
     pub(in crate::plan) struct Choice<T>(PhantomData<T>);
     /// A list of quantities.
     pub(in crate::plan) struct List<T>(PhantomData<T>);
+    /// Words of a list, each at most once.
+    pub(in crate::plan) struct Words<T>(PhantomData<T>);
 
     impl Form for Text {
         type Out = String;
@@ -184,6 +188,15 @@ pub(in crate::plan) mod form {
         }
     }
 
+    impl<T: Word> Form for Words<T> {
+        type Out = Vec<T>;
+        const SHAPE: Shape = Shape::Words(T::WORDS);
+        fn read(node: &Node, key: &mut KeyReader<'_>) -> Option<Vec<T>> {
+            let places = key.words(node, T::WORDS)?;
+            places.into_iter().map(T::at).collect()
+        }
+    }
+
     macro_rules! quantities {
         ($($kind:ident),* $(,)?) => {$(
             #[doc = concat!("Text of a ", stringify!($kind), " with its unit.")]
@@ -212,6 +225,7 @@ pub(in crate::plan) mod form {
         Angle,
         Force,
         Length,
+        MoneyRate,
         Power,
         Pressure,
         RotationalSpeed,

@@ -24,7 +24,7 @@ pub(super) fn example(field: &Field) -> String {
         Shape::Text | Shape::Quantity(_) | Shape::Choice(_) => format!("\"{}\"", field.example),
         Shape::Ratio if field.example.contains('%') => format!("\"{}\"", field.example),
         Shape::Ratio | Shape::Count | Shape::Flag => field.example.to_owned(),
-        Shape::List(_) => {
+        Shape::List(_) | Shape::Words(_) => {
             let items: Vec<String> = items(field).map(|item| format!("\"{item}\"")).collect();
             format!("[{}]", items.join(", "))
         }
@@ -233,5 +233,35 @@ impl KeyReader<'_> {
             }
         }
         (values.len() == items.len()).then_some(values)
+    }
+
+    /// Places of the words of a list; none where one of them has a problem.
+    pub(super) fn words(
+        &mut self,
+        node: &Node,
+        words: &'static [&'static str],
+    ) -> Option<Vec<usize>> {
+        let Value::List(items) = &node.value else {
+            self.wrong_type(node, "a list");
+            return None;
+        };
+        let mut places = Vec::with_capacity(items.len().min(words.len()));
+        let mut sound = true;
+        for item in items {
+            match self.choice(item, words) {
+                Some(place) if places.contains(&place) => {
+                    self.report(
+                        Code::Duplicate,
+                        item.value.shown(),
+                        "each word once",
+                        "leave one of them out",
+                    );
+                    sound = false;
+                }
+                Some(place) => places.push(place),
+                None => sound = false,
+            }
+        }
+        sound.then_some(places)
     }
 }

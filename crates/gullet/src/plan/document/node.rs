@@ -42,6 +42,11 @@ impl Node {
         Value::Text(text.to_owned()).without_line()
     }
 
+    /// Whether the document has this key before every section, or a section of this name.
+    pub(in crate::plan) fn has(&self, key: &str) -> bool {
+        matches!(&self.value, Value::Table(entries) if entries.iter().any(|entry| entry.key == key))
+    }
+
     /// Reads a TOML document.
     ///
     /// # Errors

@@ -45,6 +45,10 @@ fn value(field: &Field) -> String {
             let words: Vec<String> = words.iter().map(|word| format!("`\"{word}\"`")).collect();
             return words.join(", ");
         }
+        Shape::Words(words) => {
+            let words: Vec<String> = words.iter().map(|word| format!("`\"{word}\"`")).collect();
+            return format!("list of {}", words.join(", "));
+        }
         Shape::List(kind) => {
             let shown: Vec<String> = items(field).map(|item| format!("\"{item}\"")).collect();
             return format!(

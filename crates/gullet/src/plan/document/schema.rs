@@ -92,6 +92,11 @@ fn property(field: &Field) -> Value {
             "items": {"type": "string", "pattern": pattern(kind)},
             "maxItems": LONGEST_LIST,
         }),
+        Shape::Words(words) => json!({
+            "type": "array",
+            "items": {"enum": words},
+            "uniqueItems": true,
+        }),
     };
     if let Some(value) = value.as_object_mut() {
         value.insert("description".to_owned(), json!(field.meaning));
@@ -103,7 +108,7 @@ fn property(field: &Field) -> Value {
             value.insert("default".to_owned(), shown(field.shape, text));
         }
         let example = match field.shape {
-            Shape::List(_) => json!(items(field).collect::<Vec<_>>()),
+            Shape::List(_) | Shape::Words(_) => json!(items(field).collect::<Vec<_>>()),
             shape => shown(shape, field.example),
         };
         value.insert("examples".to_owned(), json!([example]));

@@ -13,11 +13,12 @@ pub struct JobKey {
     pub section_meaning: &'static str,
     /// Name.
     pub key: &'static str,
-    /// Form of the value: `text`, `quantity`, `ratio`, `count`, `flag`, `choice` or `list`.
+    /// Form of the value: `text`, `quantity`, `ratio`, `count`, `flag`, `choice`, `list` or
+    /// `words`.
     pub form: &'static str,
     /// What a quantity, or each of a list, measures.
     pub kind: Option<Kind>,
-    /// The words of a choice.
+    /// The words of a choice or a list of words.
     pub words: &'static [&'static str],
     /// Whether it must be given.
     pub required: bool,
@@ -42,6 +43,7 @@ pub fn job_keys() -> Vec<JobKey> {
                 Shape::Flag => ("flag", None, &[]),
                 Shape::Choice(words) => ("choice", None, words),
                 Shape::List(kind) => ("list", Some(kind), &[]),
+                Shape::Words(words) => ("words", None, words),
             };
             let left_out = match field.presence {
                 Presence::Required => String::new(),

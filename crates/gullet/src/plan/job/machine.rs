@@ -7,7 +7,7 @@ use crate::model::{Drive, Feed, Machine, Practice, Readout};
 use crate::quantity::{UnitSystem, si};
 
 /// The machine of a job.
-pub(super) fn machine(reader: &mut Reader<'_>, units: UnitSystem) -> Machine {
+pub(in crate::plan) fn machine(reader: &mut Reader<'_>, units: UnitSystem) -> Machine {
     let keys: MachineKeys = reader.section();
     let base = keys.base.and_then(|base| Machine::builtin(base.0).ok());
     let changed = reader
@@ -35,6 +35,8 @@ pub(super) fn machine(reader: &mut Reader<'_>, units: UnitSystem) -> Machine {
     }
     if let Some(steps) = keys.feeds {
         machine.feed = Feed::Stepped(steps);
+    } else if let Some(steps) = keys.feeds_per_rev {
+        machine.feed = Feed::Geared(steps);
     } else if keys.feed.is_some() {
         machine.feed = Feed::Hand;
     } else if reader.gives("machine.lowest_feed") || reader.gives("machine.highest_feed") {
@@ -125,7 +127,7 @@ fn stand_in() -> Machine {
 }
 
 /// The practice of a job; the reader admits only bases that exist.
-pub(super) fn practice(reader: &mut Reader<'_>, units: UnitSystem) -> Option<Practice> {
+pub(in crate::plan) fn practice(reader: &mut Reader<'_>, units: UnitSystem) -> Option<Practice> {
     let keys: PracticeKeys = reader.section();
     let changed = reader
         .given_in("practice", &["base", "name", "origin"])
@@ -158,6 +160,12 @@ pub(super) fn practice(reader: &mut Reader<'_>, units: UnitSystem) -> Option<Pra
         handwheel_return_pace,
         clearance,
         handling_per_pass,
+        strip_width,
+        jaw_clearance,
+        setup_time,
+        clamping_time,
+        measuring_time,
+        deburring_time,
         roughing_direction,
         finishing_direction,
         climb_depth_with_backlash,

@@ -8,8 +8,10 @@ mod sections;
 mod words;
 
 pub use keys::{JobKey, job_keys};
+pub(in crate::plan) use machine::{machine, practice};
 pub use part::Part;
-pub(in crate::plan) use read::unnamed_cutter;
+pub(in crate::plan) use read::{cutter_of, hold_of, job, material, unnamed_cutter};
+pub(in crate::plan) use sections::{CutterKeys, HoldKeys, MachineKeys, MaterialKeys, PracticeKeys};
 
 use super::document::{self, Node};
 use crate::error::Result;

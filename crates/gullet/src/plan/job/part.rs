@@ -198,16 +198,22 @@ fn machine_keys(machine: &Machine) -> Value {
             (None, Some(n(lowest.value)), Some(n(highest.value)))
         }
     };
-    let (feed, feeds, lowest_feed, highest_feed) = match &machine.feed {
-        Feed::Hand => (Some("hand"), None, None, None),
+    let (mut feed, mut feeds, mut feeds_per_rev) = (None, None, None);
+    let (mut lowest_feed, mut highest_feed) = (None, None);
+    match &machine.feed {
+        Feed::Hand => feed = Some("hand"),
         Feed::Stepped(steps) => {
-            let steps = steps.iter().map(|step| v(step.value)).collect::<Vec<_>>();
-            (None, Some(steps), None, None)
+            feeds = Some(steps.iter().map(|step| v(step.value)).collect::<Vec<_>>());
+        }
+        Feed::Geared(steps) => {
+            let steps = steps.iter().map(|step| length(step.value));
+            feeds_per_rev = Some(steps.collect::<Vec<_>>());
         }
         Feed::Continuous { lowest, highest } => {
-            (None, None, Some(v(lowest.value)), Some(v(highest.value)))
+            lowest_feed = Some(v(lowest.value));
+            highest_feed = Some(v(highest.value));
         }
-    };
+    }
     json!({
         "name": machine.name,
         "speeds": speeds,
@@ -219,6 +225,7 @@ fn machine_keys(machine: &Machine) -> Value {
         "maximum_torque": maybe(Kind::Torque, machine.maximum_torque.map(|torque| torque.value)),
         "feed": feed,
         "feeds": feeds,
+        "feeds_per_rev": feeds_per_rev,
         "lowest_feed": lowest_feed,
         "highest_feed": highest_feed,
         "travel_per_turn": maybe(Kind::Length, machine.travel_per_turn.map(|x| x.value)),
@@ -262,6 +269,7 @@ fn hold_keys(hold: &Hold) -> Value {
 
 fn practice_keys(practice: &Practice) -> Value {
     let pace = |si| exact_text(Kind::RotationalSpeed, si);
+    let time = |si| exact_text(Kind::Time, si);
     let choice: SpeedChoice = practice.speed_choice;
     json!({
         "name": practice.name,
@@ -289,7 +297,13 @@ fn practice_keys(practice: &Practice) -> Value {
         "handwheel_pace": pace(practice.handwheel_pace.value),
         "handwheel_return_pace": pace(practice.handwheel_return_pace.value),
         "clearance": length(practice.clearance.value),
-        "handling_per_pass": exact_text(Kind::Time, practice.handling_per_pass.value),
+        "handling_per_pass": time(practice.handling_per_pass.value),
+        "strip_width": practice.strip_width.value,
+        "jaw_clearance": length(practice.jaw_clearance.value),
+        "setup_time": time(practice.setup_time.value),
+        "clamping_time": time(practice.clamping_time.value),
+        "measuring_time": time(practice.measuring_time.value),
+        "deburring_time": time(practice.deburring_time.value),
         "roughing_direction": word(practice.roughing_direction),
         "finishing_direction": word(practice.finishing_direction),
         "climb_depth_with_backlash": length(practice.climb_depth_with_backlash.value),
@@ -365,6 +379,10 @@ mod tests {
             of(
                 "machine",
                 r#"{"base": "manual-knee-mill", "feeds": ["1 in/min", "2.3 in/min"], "maximum_torque": "40 N.m"}"#,
+            ),
+            of(
+                "machine",
+                r#"{"base": "engine-lathe", "feeds_per_rev": ["0.003 in", "0.1 mm"]}"#,
             ),
             of(
                 "practice",

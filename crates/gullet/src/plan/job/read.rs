@@ -15,7 +15,7 @@ use crate::quantity::{self, Kind, Length, UnitSystem, si};
 use crate::table::{Iso513, KienzlePair, Library, Material, Provenance, ToolMaterial};
 
 /// Reads a job.
-pub(super) fn job(root: &Node, library: &Library) -> Result<Job> {
+pub(in crate::plan) fn job(root: &Node, library: &Library) -> Result<Job> {
     let mut reader = Reader::open(root, SECTIONS)?;
     let head: HeadKeys = reader.section();
     let material = material(&mut reader, library);
@@ -70,7 +70,7 @@ pub(super) fn job(root: &Node, library: &Library) -> Result<Job> {
     })
 }
 
-pub(super) fn material(reader: &mut Reader<'_>, library: &Library) -> Option<Material> {
+pub(in crate::plan) fn material(reader: &mut Reader<'_>, library: &Library) -> Option<Material> {
     let keys: MaterialKeys = reader.section();
     if let Some(id) = &keys.id {
         return of_tables(reader, library, "material.id", id).cloned();
@@ -165,6 +165,7 @@ fn own_material(name: String, iso513: Iso513, pair: KienzlePair) -> Material {
         condition: "condition not given".to_owned(),
         hardness_brinell: None,
         beyond_brinell: false,
+        hardness_given: None,
         tensile: None,
         pairs: vec![pair],
         density: None,
@@ -193,6 +194,17 @@ pub(super) fn blank(reader: &mut Reader<'_>, units: UnitSystem) -> Blank {
 
 pub(super) fn cutter(reader: &mut Reader<'_>, units: UnitSystem) -> Cutter {
     let keys: CutterKeys = reader.section();
+    cutter_of(reader, units, "cutter", keys)
+}
+
+/// The cutter that the keys of a section describe.
+pub(in crate::plan) fn cutter_of(
+    reader: &mut Reader<'_>,
+    units: UnitSystem,
+    section: &str,
+    keys: CutterKeys,
+) -> Cutter {
+    let gives = |reader: &Reader<'_>, key: &str| reader.gives(&format!("{section}.{key}"));
     let form = match keys.form {
         Some(End::CornerRadius) => CutterForm::CornerRadius(keys.corner_radius.unwrap_or(si(0.0))),
         Some(End::BallNose) => CutterForm::BallNose,
@@ -206,14 +218,16 @@ pub(super) fn cutter(reader: &mut Reader<'_>, units: UnitSystem) -> Cutter {
     let material = keys.material.unwrap_or(ToolMaterial::Hss);
     let diameter = keys.diameter.unwrap_or(si(1.0));
     let teeth = keys.teeth.unwrap_or(1);
-    if keys.diameter.is_some() && !reader.gives("cutter.shank_diameter") && !face_mill {
-        reader.assume("cutter.shank_diameter: the cutter's diameter assumed".to_owned());
+    if keys.diameter.is_some() && !gives(reader, "shank_diameter") && !face_mill {
+        reader.assume(format!(
+            "{section}.shank_diameter: the cutter's diameter assumed"
+        ));
     }
     let helix_text = if face_mill { "0 deg" } else { "30 deg" };
     let helix = si(quantity::parse(Kind::Angle, helix_text).unwrap_or(0.0));
-    if keys.form.is_some() && !reader.gives("cutter.helix_angle") {
+    if keys.form.is_some() && !gives(reader, "helix_angle") {
         reader.assume(format!(
-            "cutter.helix_angle: {helix_text} assumed (common practice, no source)"
+            "{section}.helix_angle: {helix_text} assumed (common practice, no source)"
         ));
     }
     let cutter = Cutter {
@@ -233,10 +247,10 @@ pub(super) fn cutter(reader: &mut Reader<'_>, units: UnitSystem) -> Cutter {
         maximum_speed: keys.maximum_speed,
     };
     let mut problems = cutter.problems_in(units);
-    if !reader.gives("cutter.shank_diameter") {
+    if !gives(reader, "shank_diameter") {
         problems.retain(|problem| problem.parameter != "shank_diameter");
     }
-    reader.within("cutter", problems);
+    reader.within(section, problems);
     cutter
 }
 
@@ -260,6 +274,11 @@ pub(in crate::plan) fn unnamed_cutter(
 
 pub(super) fn hold(reader: &mut Reader<'_>, units: UnitSystem) -> Hold {
     let keys: HoldKeys = reader.section();
+    hold_of(reader, units, keys)
+}
+
+/// The hold that the keys of its section describe.
+pub(in crate::plan) fn hold_of(reader: &mut Reader<'_>, units: UnitSystem, keys: HoldKeys) -> Hold {
     let screw = reader.gives("hold.handle_torque")
         || reader.gives("hold.screw_lead")
         || reader.gives("hold.screw_efficiency");

@@ -1,8 +1,6 @@
 //! The keys of a job file: the one description that reading, schema and reference come from.
 
-use super::super::document::{
-    Field, Form, Group, Keys, Presence, Rule, Section, SectionReader, form,
-};
+use super::super::document::{Group, Keys, Presence, Rule, Section, form, keys};
 use super::Strategy;
 use super::words::{Along, ByHand, Counts, End, MachineName, PracticeName};
 use crate::model::{Direction, SpeedChoice};
@@ -26,54 +24,6 @@ pub(super) const SECTIONS: &[fn() -> &'static Section] = &[
     PracticeKeys::section,
     CutKeys::section,
 ];
-
-macro_rules! key {
-    ($field:ident) => {
-        stringify!($field)
-    };
-    ($field:ident $key:literal) => {
-        $key
-    };
-}
-
-/// Writes a section as a struct with one field a key, and its description.
-///
-/// Form of an entry: `name [as "key"]: Form, presence, "example", "meaning";`.
-macro_rules! keys {
-    (
-        $(#[doc = $doc:literal])+
-        struct $Keys:ident = $name:literal, required: $required:literal, rules: [$($rule:expr),* $(,)?];
-        $($field:ident $(as $key:literal)?: $form:ty, $presence:expr, $example:literal, $meaning:literal;)*
-    ) => {
-        $(#[doc = $doc])+
-        pub(super) struct $Keys {
-            $(#[doc = $meaning] pub(super) $field: Option<<$form as Form>::Out>,)*
-        }
-
-        impl Keys for $Keys {
-            fn section() -> &'static Section {
-                static SECTION: Section = Section {
-                    name: $name,
-                    meaning: concat!($($doc),+).trim_ascii(),
-                    required: $required,
-                    fields: &[$(Field {
-                        key: key!($field $($key)?),
-                        shape: <$form as Form>::SHAPE,
-                        presence: $presence,
-                        example: $example,
-                        meaning: $meaning,
-                    },)*],
-                    rules: &[$($rule),*],
-                };
-                &SECTION
-            }
-
-            fn read(section: &mut SectionReader<'_>) -> $Keys {
-                $Keys { $($field: section.take::<$form>(key!($field $($key)?)),)* }
-            }
-        }
-    };
-}
 
 const fn only(key: &'static str, other: &'static str, word: &'static str) -> Rule {
     Rule::With {
@@ -166,7 +116,7 @@ keys! {
             unless: Some("base"),
         },
         Rule::OneOf {
-            groups: &[way(&["feed"]), way(&["feeds"]), way(&["lowest_feed", "highest_feed"])],
+            groups: &[way(&["feed"]), way(&["feeds"]), way(&["feeds_per_rev"]), way(&["lowest_feed", "highest_feed"])],
             unless: Some("base"),
         },
     ];
@@ -181,6 +131,7 @@ keys! {
     maximum_torque: Torque, Optional("the base's, or not known"), "40 N.m", "Torque at which the drive slips or trips.";
     feed: Choice<ByHand>, Optional("the base's"), "hand", "The table is cranked by hand.";
     feeds: List<Velocity>, Optional("the base's"), "1 in/min, 2 in/min, 4 in/min", "Table feeds of a feed box, rising.";
+    feeds_per_rev: List<Length>, Optional("the base's"), "0.1 mm, 0.2 mm, 0.4 mm", "Feeds per revolution of a lathe's feed box, rising.";
     lowest_feed: Velocity, Optional("the base's"), "1 mm/min", "Lowest table feed of a continuous drive.";
     highest_feed: Velocity, Optional("the base's"), "5 m/min", "Highest table feed of a continuous drive.";
     travel_per_turn: Length, Optional("the base's; needed for a table cranked by hand"), "0.200 in", "Travel of the table for one turn of its handwheel.";
@@ -245,6 +196,12 @@ keys! {
     handwheel_return_pace: RotationalSpeed, Optional("the base's"), "120 rpm", "Fastest pace of a handwheel on the way back.";
     clearance: Length, Optional("the base's"), "0.1 in", "Clearance before and behind the cut.";
     handling_per_pass: Time, Optional("the base's"), "60 s", "Time to set, measure and clear chips, a pass.";
+    strip_width: Ratio, Optional("the base's"), "0.75", "Widest strip over the cutter's diameter, where a face is wider than the cutter.";
+    jaw_clearance: Length, Optional("the base's"), "1/8 in", "Distance kept between cutter and jaws.";
+    setup_time: Time, Optional("the base's"), "15 min", "Time to make machine and vise ready, once.";
+    clamping_time: Time, Optional("the base's"), "3 min", "Time to clean, seat and clamp the work, a clamping.";
+    measuring_time: Time, Optional("the base's"), "60 s", "Time to measure the work after a clamping.";
+    deburring_time: Time, Optional("the base's"), "60 s", "Time to deburr the work after a clamping.";
     roughing_direction: Choice<Direction>, Optional("the base's"), "conventional", "Direction of a roughing pass.";
     finishing_direction: Choice<Direction>, Optional("the base's"), "climb", "Direction of a finishing pass.";
     climb_depth_with_backlash: Length, Optional("the base's"), "0.010 in", "Largest depth of a climb cut on a table with backlash.";

@@ -21,7 +21,7 @@ macro_rules! words {
 
 /// Shape of the cutting end, before its radius or angle is known.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) enum End {
+pub(in crate::plan) enum End {
     Square,
     CornerRadius,
     BallNose,
@@ -30,18 +30,18 @@ pub(super) enum End {
 
 /// The one feed that is a word.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct ByHand;
+pub(in crate::plan) struct ByHand;
 
 /// How the cut runs in the vise.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) enum Along {
+pub(in crate::plan) enum Along {
     Jaws,
     AcrossJaws,
 }
 
 /// Which way the readout counts while stock is removed.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) enum Counts {
+pub(in crate::plan) enum Counts {
     Up,
     Down,
 }
@@ -79,7 +79,7 @@ words! {
 
 /// Name of a built-in machine.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct MachineName(pub(super) &'static str);
+pub(in crate::plan) struct MachineName(pub(in crate::plan) &'static str);
 
 impl Word for MachineName {
     const WORDS: &'static [&'static str] = Machine::BUILTIN;
@@ -90,7 +90,7 @@ impl Word for MachineName {
 
 /// Name of a built-in practice.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct PracticeName(pub(super) &'static str);
+pub(in crate::plan) struct PracticeName(pub(in crate::plan) &'static str);
 
 impl Word for PracticeName {
     const WORDS: &'static [&'static str] = Practice::BUILTIN;

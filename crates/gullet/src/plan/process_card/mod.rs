@@ -93,22 +93,26 @@ impl ProcessCard {
                 .iter()
                 .map(|(label, text)| ((*label).to_owned(), text.clone())),
         );
-        rows.extend(
-            self.cut
-                .inputs_text()
-                .into_iter()
-                .map(|(name, text)| (sentence(name), text)),
-        );
+        rows.extend(self.input_rows());
         rows
     }
 
+    /// What the operation was given.
+    pub(in crate::plan) fn input_rows(&self) -> Vec<(String, String)> {
+        self.cut
+            .inputs_text()
+            .into_iter()
+            .map(|(name, text)| (sentence(name), text))
+            .collect()
+    }
+
     /// What is set on the machine.
-    pub(super) fn setting_rows(&self) -> Vec<(String, String)> {
+    pub(in crate::plan) fn setting_rows(&self) -> Vec<(String, String)> {
         self.rows(&self.cut.settings)
     }
 
     /// What follows.
-    pub(super) fn result_rows(&self) -> Vec<(String, String)> {
+    pub(in crate::plan) fn result_rows(&self) -> Vec<(String, String)> {
         self.rows(&self.cut.results)
     }
 
@@ -137,7 +141,7 @@ impl ProcessCard {
         ["Limit", "Value", "Bound", "Used", "Bound from"];
 
     /// The ledger, the most used first, and whether each binds.
-    pub(super) fn limit_rows(&self) -> Vec<([String; 5], bool)> {
+    pub(in crate::plan) fn limit_rows(&self) -> Vec<([String; 5], bool)> {
         let mut limits: Vec<&Limit> = self.cut.ledger.iter().collect();
         limits.sort_by(|a, b| b.share.total_cmp(&a.share));
         limits
@@ -183,7 +187,7 @@ impl ProcessCard {
             .collect()
     }
 
-    pub(super) fn warnings(&self) -> Vec<&str> {
+    pub(in crate::plan) fn warnings(&self) -> Vec<&str> {
         self.cut
             .warnings
             .iter()
@@ -192,7 +196,7 @@ impl ProcessCard {
     }
 
     /// The worked steps, numbered.
-    pub(super) fn step_rows(&self) -> Vec<String> {
+    pub(in crate::plan) fn step_rows(&self) -> Vec<String> {
         self.cut
             .steps
             .iter()

@@ -4,7 +4,7 @@ use super::super::card::{Page, WIDTH};
 use super::ProcessCard;
 
 pub(super) fn render(card: &ProcessCard) -> String {
-    let mut out = Page(String::new());
+    let mut out = Page::default();
     out.line(&format!("SET-UP CARD  {}", card.title));
     out.line(&"=".repeat(WIDTH));
     for (label, text) in card.setup_rows() {
@@ -47,5 +47,5 @@ pub(super) fn render(card: &ProcessCard) -> String {
             out.hanging(&format!("[{id}] "), reference);
         }
     }
-    out.0
+    out.text()
 }

@@ -281,7 +281,8 @@ fn smallest_feeds<P: Operate>(block: &mut Block<P>) {
     for lane in 0..LANES {
         let own = P::own_of(&block.own, lane);
         let start = block.start.get(lane);
-        block.feed[lane] = settle::least(&start, P::asked(&own).feed).value;
+        let ground = block.ground.get(lane);
+        block.feed[lane] = settle::least(&ground, &start, P::asked(&own).feed).value;
     }
 }
 
@@ -369,7 +370,7 @@ fn snap<P: Operate>(machine: &Machine, block: &mut Block<P>) {
         )
         .value;
     }
-    feeds_at_or_below(machine, &block.wanted, &mut block.found);
+    feeds_at_or_below(machine, &block.settled, &block.wanted, &mut block.found);
     for lane in 0..LANES {
         let feeding = block.feeding.get(lane);
         let real = block.found[lane];

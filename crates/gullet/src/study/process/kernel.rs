@@ -10,14 +10,13 @@ use super::{ProcessRows, ProcessStudy};
 use crate::error::Code;
 use crate::formula::Column;
 use crate::model::Machine;
-use crate::operation::inputs::Grounds;
 use crate::operation::lanes::LANES;
 use crate::operation::process::ground::Ground;
 use crate::operation::process::report::missing_data;
 use crate::operation::process::settle::settle_one;
 use crate::operation::process::{Operate, request};
 use crate::quantity::UnitSystem;
-use crate::table::ToolMaterial;
+use crate::table::{Grounds, ToolMaterial};
 use std::collections::HashMap;
 use std::sync::{Arc, Mutex, PoisonError};
 
@@ -37,7 +36,7 @@ pub(super) struct Groups(Mutex<HashMap<Key, Arc<Made>>>);
 /// What rows that choose alike have in common.
 pub(super) struct Group {
     machine: Machine,
-    grounds: Grounds,
+    grounds: Arc<Grounds>,
     ground: Ground,
 }
 
@@ -54,9 +53,9 @@ impl ProcessStudy<'_> {
     fn make(&self, key: &Key) -> Result<Group, Code> {
         let base = self.base();
         let code = |choice: Choice| key.get(choice as usize).copied().unwrap_or(u32::MAX);
-        let (_, material) = pick_entry(&base.materials, code(Choice::Material))?;
-        let (_, machine) = pick_entry(&base.machines, code(Choice::Machine))?;
-        let (_, practice) = pick_entry(&base.practices, code(Choice::Practice))?;
+        let (_, material) = pick_entry(|place| self.material(place), code(Choice::Material))?;
+        let (_, machine) = pick_entry(|place| self.machine(place), code(Choice::Machine))?;
+        let (_, practice) = pick_entry(|place| self.practice(place), code(Choice::Practice))?;
         let tool = match code(Choice::CutterMaterial) {
             u32::MAX => base.tool,
             place => *ToolMaterial::ALL

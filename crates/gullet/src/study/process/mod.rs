@@ -6,6 +6,7 @@ mod kernel;
 pub(crate) use kernel::{ProcessKernel, process_kernel};
 
 use super::dispatch::Execution;
+use super::group::listed;
 use super::results::{ResultField, Results};
 use super::rows::{Choice, Codes};
 use crate::error::{Code, Error, Problem, Result};
@@ -79,6 +80,8 @@ pub struct ProcessStudy<'a> {
     library: LibraryRef<'a>,
     base: ProcessBase,
     groups: kernel::Groups,
+    /// Whether the lists go on with what the library and the program know.
+    goes_on: bool,
 }
 
 impl<'a> ProcessStudy<'a> {
@@ -88,7 +91,35 @@ impl<'a> ProcessStudy<'a> {
             library: library.into(),
             base,
             groups: kernel::Groups::default(),
+            goes_on: false,
         }
+    }
+
+    /// As [`ProcessStudy::new`], for rows that choose from all there is: behind the base's own lists
+    /// stand the materials of the tables, [`Machine::BUILTIN`] and [`Practice::BUILTIN`].
+    pub fn over_tables(library: impl Into<LibraryRef<'a>>, base: ProcessBase) -> ProcessStudy<'a> {
+        ProcessStudy {
+            goes_on: true,
+            ..ProcessStudy::new(library, base)
+        }
+    }
+
+    /// The material at a place that rows choose by.
+    pub fn material(&self, place: usize) -> Option<&Material> {
+        let others = self.goes_on.then(|| self.library.materials());
+        listed(&self.base.materials, others, place)
+    }
+
+    /// The machine at a place that rows choose by.
+    pub fn machine(&self, place: usize) -> Option<&Machine> {
+        let others = self.goes_on.then(Machine::all_builtin);
+        listed(&self.base.machines, others, place)
+    }
+
+    /// The practice at a place that rows choose by.
+    pub fn practice(&self, place: usize) -> Option<&Practice> {
+        let others = self.goes_on.then(Practice::all_builtin);
+        listed(&self.base.practices, others, place)
     }
 
     /// What the rows have in common.

@@ -129,7 +129,12 @@ pub(super) fn feeds(kinds: &Kinds, machine: &Machine, laws: usize, block: &mut B
         }
     }
     table_feeds(&block.inputs, &block.unsnapped, &mut block.wanted_feed);
-    feeds_at_or_below(machine, &block.wanted_feed, &mut block.machine_feed);
+    feeds_at_or_below(
+        machine,
+        &block.candidate.speed,
+        &block.wanted_feed,
+        &mut block.machine_feed,
+    );
     snap_feeds(
         &block.inputs,
         &block.unsnapped,
@@ -334,9 +339,15 @@ pub(in crate::study) fn speeds_at_or_below(machine: &Machine, wanted: &Lanes, fo
     }
 }
 
-/// The highest feed of the machine at or below each, as [`Machine::feed_at_or_below`]; NaN for none.
+/// The highest feed of the machine at or below each while the spindle turns at its speed, as
+/// [`Machine::feed_at_speed`]; NaN for none.
 #[cfg_attr(not(debug_assertions), inline(always))]
-pub(in crate::study) fn feeds_at_or_below(machine: &Machine, wanted: &Lanes, found: &mut Lanes) {
+pub(in crate::study) fn feeds_at_or_below(
+    machine: &Machine,
+    speed: &Lanes,
+    wanted: &Lanes,
+    found: &mut Lanes,
+) {
     match &machine.feed {
         Feed::Continuous { lowest, highest } => {
             within(lowest.value, highest.value, wanted, found);
@@ -345,6 +356,12 @@ pub(in crate::study) fn feeds_at_or_below(machine: &Machine, wanted: &Lanes, fou
             *found = [f64::NAN; LANES];
             for step in steps {
                 step_up(step.value, wanted, found);
+            }
+        }
+        Feed::Geared(steps) => {
+            *found = [f64::NAN; LANES];
+            for step in steps {
+                geared_step_up(step.value, speed, wanted, found);
             }
         }
         Feed::Hand => *found = *wanted,
@@ -370,5 +387,14 @@ pub(super) fn step_up(step: f64, wanted: &Lanes, found: &mut Lanes) {
     for lane in 0..LANES {
         let reach = wanted[lane] * (1.0 + 1e-9);
         found[lane] = if step <= reach { step } else { found[lane] };
+    }
+}
+
+#[cfg_attr(not(debug_assertions), inline(always))]
+fn geared_step_up(step: f64, speed: &Lanes, wanted: &Lanes, found: &mut Lanes) {
+    for lane in 0..LANES {
+        let reach = wanted[lane] * (1.0 + 1e-9);
+        let feed = step * speed[lane];
+        found[lane] = if feed <= reach { feed } else { found[lane] };
     }
 }
