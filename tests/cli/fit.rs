@@ -41,7 +41,7 @@ fn lathe1_as_text_and_json() {
         "--units",
         "inch",
     ]);
-    for part in ["0.2202", "262.1 ft/min", "-4.54117", "-1.595", "17"] {
+    for part in ["0.22021", "262.06 ft/min", "-4.54120", "-1.59582", "17"] {
         assert!(text.contains(part), "{part} in {text}");
     }
     let fit = json(&[

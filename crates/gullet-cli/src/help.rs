@@ -13,7 +13,8 @@ const PAGES: &[(&str, &str, &str)] = &[
 
 Plans the job and writes its set-up card: what to set, how deep each pass, which limit binds and why.
 A route file (route = \"squared-block\") gives a summary page and a card for each clamping: order of
-the faces, datum, parallels, stock, where to measure, time and cost.
+the faces, datum, parallels, stock, where to measure, time and cost. Sizes measured so far, in its
+section [measured], plan what is left anew.
 
   JOB                a job or route file in TOML, in JSON where its name ends in .json; - reads standard input
   --format FORMAT    text, json or html; without it the ending of --output decides, else text

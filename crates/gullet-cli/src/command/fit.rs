@@ -321,7 +321,7 @@ fn as_text(law: &str, fitted: &Fitted, readings: &Readings, system: UnitSystem) 
             (_, Cell::Whole(value)) => value.to_string(),
             _ => continue,
         };
-        let _ = writeln!(text, "  {:<30} {shown:<26} {}", column.name, column.meaning);
+        let _ = writeln!(text, "  {:<30} {shown:<32} {}", column.name, column.meaning);
     }
     let regression = fitted.regression();
     let _ = writeln!(
