@@ -63,7 +63,7 @@ process! {
         time: Time, "Time in the cut, with the moves between levels.";
     }
     example "1018", Hss, "small-cnc-mill",
-        "bore_diameter=62 mm; start_diameter=56 mm; depth=14 mm; diameter=20 mm; teeth=4; flute_length=40 mm; stick_out=45 mm";
+        "bore_diameter=62 mm; start_diameter=56 mm; depth=14 mm; largest_level=7 mm; diameter=20 mm; teeth=4; flute_length=40 mm; stick_out=45 mm";
     limits [CutterInBore, FluteLength, Deflection, Clamping, MeanRoughness];
     cautions [
         "Program the feed of the cutter's centre, unless the control corrects arcs itself: never correct twice.",
