@@ -306,6 +306,54 @@ static void tables(void)
     gullet_table_study_free(NULL);
 }
 
+/* An operation that has columns of its own: its inputs, and a word of it, dictionary-encoded. */
+#define HOLES 3
+static void holes(void)
+{
+    static const char constants[] =
+        "operation=drilling; material=1018; machine=small-cnc-mill; cutter_material=HSS; depth=10 mm";
+    static const double diameters[HOLES] = {8.0, 5.0, 5.0};
+    static const int8_t keys[HOLES] = {0, 1, 2};
+    static const int32_t ends[] = {0, 5, 12, 18}, operation_ends[] = {0, 8, 16, 28};
+    static const column words = {"", "u", {NULL, ends, "blindthroughtrough"}, {0, sizeof ends, 18}, 3, 3, 0, 0, NULL};
+    static const column columns[2] = {
+        {"diameter_mm", "g", {NULL, diameters, NULL}, {0, sizeof diameters, 0}, 2, HOLES, 0, 0, NULL},
+        {"hole", "c", {NULL, keys, NULL}, {0, sizeof keys, 0}, 2, HOLES, 0, 0, &words},
+    };
+    static const column mixed[2] = {
+        {"operation", "u", {NULL, operation_ends, "slottingdrillingside-milling"}, {0, sizeof operation_ends, 28}, 3, 3, 0, 0, NULL},
+        {"radial_depth_mm", "g", {NULL, diameters, NULL}, {0, sizeof diameters, 0}, 2, 3, 0, 0, NULL},
+    };
+    gullet_table_study *prepared = NULL;
+    struct ArrowSchema schema = schema_of(columns, 2), results_schema;
+    struct ArrowArray rows, results;
+    CHECK(gullet_table_study_new(NULL, NULL, &schema, constants, GULLET_NUL_TERMINATED, NULL, 0, &prepared) == GULLET_OK);
+    schema.release(&schema);
+    CHECK(gullet_table_study_schema(prepared, &results_schema) == GULLET_OK);
+    rows = table_of(columns, 2, HOLES, 0);
+    CHECK(gullet_table_study_run(prepared, &rows, 1, &results) == GULLET_WARNING_ROWS_REFUSED);
+    {
+        const struct ArrowArray *status = results.children[place_of(&results_schema, "status")];
+        const struct ArrowArray *turns = results.children[place_of(&results_schema, "spindle_speed_rpm")];
+        const struct ArrowArray *speed = results.children[place_of(&results_schema, "cutting_speed_m_per_min")];
+        const struct ArrowArray *time = results.children[place_of(&results_schema, "time_s")];
+        const double by_hand = 3.14159265358979323846 * 0.005 * number_at(turns, 1);
+        CHECK(strcmp(word_at(status, 0), "ok") == 0);
+        CHECK(strcmp(word_at(status, 1), "ok") == 0);
+        CHECK(strcmp(word_at(status, 2), "unknown_name") == 0 && is_null(time, 2));
+        CHECK(fabs(number_at(speed, 1) - by_hand) < 1e-9 * by_hand && number_at(time, 1) > 0.0);
+    }
+    results.release(&results);
+    results_schema.release(&results_schema);
+    gullet_table_study_free(prepared);
+
+    prepared = study_of(mixed, 2, NULL);
+    rows = table_of(mixed, 2, 3, 0);
+    CHECK(told(gullet_table_study_run(prepared, &rows, 1, &results), GULLET_ERROR_INCONSISTENT, "split the table"));
+    CHECK(rows.release == NULL);
+    gullet_table_study_free(prepared);
+}
+
 /* Totals and words of several tables; what is drawn goes on from table to table. */
 static void reports(void)
 {
@@ -576,6 +624,7 @@ int main(void)
         gullet_job_free(of_steel);
     }
     tables();
+    holes();
     reports();
     bad_tables();
     streams();

@@ -2,7 +2,7 @@
 
 use super::{block, close, inch, library, route};
 use gullet::plan::{Face, Route};
-use gullet::quantity::{Length, si};
+use gullet::quantity::{Kind, Length, parse, si};
 use gullet::{Code, Error};
 
 fn measured(route: &Route, face: Face, size: Length) -> Route {
@@ -123,4 +123,37 @@ fn after_the_last_face_nothing_is_left() {
     assert!(card.text().contains("6 right: length 3.2000 in, measured"));
     assert!(card.json()["clampings"].as_array().unwrap().is_empty());
     assert!(card.html().contains("</html>"));
+}
+
+#[test]
+fn a_file_carries_what_was_measured() {
+    let mut file = super::FILE.to_owned();
+    file += "[measured]\nfront = \"2.045 in\"\ntop = \"1.11 in\"\n";
+    let from_file = route(&super::read(&file).unwrap());
+    // The same bits as the file's text.
+    let text = |text: &str| si(parse(Kind::Length, text).unwrap());
+    let by_call = measured(&route(&block()), Face::Top, text("1.11 in"));
+    let by_call = measured(&by_call, Face::Front, text("2.045 in"));
+    assert_eq!(from_file.done, by_call.done);
+    for (a, b) in from_file.clampings.iter().zip(&by_call.clampings) {
+        assert_eq!((a.number, a.stock, a.before), (b.number, b.stock, b.before));
+    }
+    // Goes on from there.
+    assert_eq!(
+        measured(&from_file, Face::Back, inch(2.0)).clampings.len(),
+        3
+    );
+
+    // Every size that cannot be is told at once.
+    file += "left = \"3.1 in\"\nbottom = \"1.12 in\"\n";
+    let error = match Route::new(super::read(&file).unwrap(), library()) {
+        Ok(_) => panic!("planned"),
+        Err(error) => error,
+    };
+    let named: Vec<&str> = error
+        .problems()
+        .iter()
+        .map(|p| p.parameter.as_str())
+        .collect();
+    assert_eq!(named, ["measured.bottom", "measured.left"], "{error}");
 }

@@ -9,9 +9,9 @@ use gullet::formula::split_arguments;
 use gullet::model::{Machine, Practice};
 use gullet::operation::process::{self, Bench, Process, ProcessCut, Request};
 use gullet::plan::Part;
-use gullet::quantity::{UnitSystem, to_unit, unit};
+use gullet::quantity::{UnitSystem, column_unit, to_unit, unit};
 use gullet::study::{ProcessStudy, Spread, Uncertain, Uncertainty};
-use gullet_table::{Columns, Start};
+use gullet_table::{Columns, Pick, Start, Takes, with_unit};
 
 fn owned(pairs: &[(&str, &str)]) -> Vec<(String, String)> {
     let pair = |(name, value): &(&str, &str)| ((*name).to_owned(), (*value).to_owned());
@@ -132,6 +132,63 @@ fn every_operation_takes_its_example_as_constants() {
         assert_eq!(words(&answer.batch, "binding_limit"), [binding]);
         let held = cut.held_by.map_or("", |limit| limit.name());
         assert_eq!(words(&answer.batch, "held_by"), [held]);
+    }
+}
+
+#[test]
+fn every_operation_takes_its_example_as_columns() {
+    for process in process::ALL {
+        let example = &process.example;
+        let request = Request::of(process).texts(example.inputs).unwrap();
+        let takes = Takes::of_operation(Some(process.name));
+        let mut columns: Vec<(String, ArrayRef)> = vec![
+            ("material".to_owned(), texts(&[Some(example.material)])),
+            ("machine".to_owned(), texts(&[Some(example.machine)])),
+            ("practice".to_owned(), texts(&[Some("experienced")])),
+            (
+                "cutter_material".to_owned(),
+                texts(&[Some(example.tool.name())]),
+            ),
+        ];
+        for number in takes.numbers() {
+            let si = request.values()[number.place];
+            let given = si.is_finite();
+            let unit = column_unit(number.kind, UnitSystem::Inch);
+            let default = process.inputs[number.place].parameter.default;
+            // A null where nothing is given.
+            let cell = (given && default != Some(si)).then(|| to_unit(si, unit));
+            columns.push((with_unit(number.name, unit), numbers(&[cell])));
+        }
+        for pick in takes.picks() {
+            if let Pick::Word(word) = pick {
+                let place = request.values()[word.place] as usize;
+                columns.push((word.name.to_owned(), texts(&[Some(word.words[place])])));
+            }
+        }
+        let rows = RecordBatch::try_from_iter(columns).unwrap();
+        let constants = owned(&[("operation", process.name)]);
+        let library = Library::builtin();
+        let options = StudyOptions::default();
+        let plan = StudyPlan::new(&rows.schema(), &constants, None, library, &options);
+        let plan = plan.unwrap_or_else(|error| panic!("{}: {error}", process.name));
+        assert_eq!(plan.assumptions().len(), 0, "{:?}", plan.assumptions());
+        let answer = plan.run(&rows, &[], Execution::default()).unwrap();
+        assert_eq!(status(&answer), ["ok"], "{}", process.name);
+        let cut = cut(
+            request,
+            example.material,
+            example.tool.name(),
+            example.machine,
+        );
+        let wanted = cut.value("time").unwrap().si;
+        let time = answer.summary.cutting_time() as f64 / 1e9;
+        assert!(
+            (time - wanted).abs() < 1e-8 + 1e-9 * wanted,
+            "{}: {time} {wanted}",
+            process.name
+        );
+        let powered = plan.energy().is_some();
+        assert_eq!(powered, answer.summary.energy() > 0, "{}", process.name);
     }
 }
 

@@ -13,7 +13,8 @@ const PAGES: &[(&str, &str, &str)] = &[
 
 Plans the job and writes its set-up card: what to set, how deep each pass, which limit binds and why.
 A route file (route = \"squared-block\") gives a summary page and a card for each clamping: order of
-the faces, datum, parallels, stock, where to measure, time and cost.
+the faces, datum, parallels, stock, where to measure, time and cost. Sizes measured so far, in its
+section [measured], plan what is left anew.
 
   JOB                a job or route file in TOML, in JSON where its name ends in .json; - reads standard input
   --format FORMAT    text, json or html; without it the ending of --output decides, else text
@@ -138,6 +139,25 @@ confidence, the scatter and the residuals; refuses readings that cannot carry it
 The law gives median lives: half of all edges last longer. The mean is exp(s^2/2) times as long.
 
   gullet fit extended-taylor tests/data/lathe1.csv --reference-feed '1 mm'
+",
+    ),
+    (
+        "tap-drill",
+        "drills for a thread, with the percentage of thread each leaves",
+        "gullet tap-drill major_diameter=VALUE pitch=VALUE [thread_percent=VALUE] [smallest_percent=VALUE]
+               [largest_percent=VALUE] [--basis chart|overlap|forming] [--sets LIST] [--overlay FILE]...
+               [--units inch|metric] [--json]
+
+Lists the drills that leave an admissible percentage of thread, the one nearest to thread_percent first.
+For 20 threads per inch the pitch is 1/20 in. Without them the percentages are 75, 60 and 83 %, of a
+forming tap 65, 55 and 75 % (common practice).
+
+  --basis BASIS      what percentages are shares of: chart, as tap-drill charts reckon; overlap, that of
+                     ISO and UN threads; forming, for a tap that forms
+  --sets LIST        metric, fraction, number, letter, own, with commas between them; all without it
+  --overlay FILE     a shop's own drills (CSV) laid over the built-in ones; may be repeated
+
+  gullet tap-drill major_diameter='1/4 in' pitch='1/20 in' --sets fraction,number,letter
 ",
     ),
     (

@@ -72,3 +72,38 @@ pub unsafe extern "C" fn gullet_drilling_chip_thickness_array(
     // SAFETY: the caller's promise in the header.
     unsafe { array(&drilling_chip_thickness::FORMULA, count, [feed_per_rev_m, point_angle_rad], drilling_chip_thickness_m_out, status_out) }
 }
+
+/// Undeformed chip thickness in plunging with the end of a mill.
+///
+///     h = f_z sin(kappa_r)
+///
+/// feed_per_tooth_m: f_z, feed per tooth along the axis [m]; feed_per_tooth >= 0.
+/// cutting_edge_angle_rad: kappa_r, angle between the end edge and the axis [rad]; 0 deg <
+///     cutting_edge_angle <= 90 deg.
+/// plunge_chip_thickness_m_out: h [m].
+/// Valid for: feed along the axis: the end edges cut and the whole feed is chip, whatever the width;
+///     no thinning.
+/// Source: derived: parallelogram of the cut; symbols of ISO 3002-3, from memory.
+/// Example: feed_per_tooth=0.08 mm; cutting_edge_angle=30 deg => 0.04 mm (identity: half the feed).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_plunge_chip_thickness(
+    feed_per_tooth_m: f64,
+    cutting_edge_angle_rad: f64,
+    plunge_chip_thickness_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&plunge_chip_thickness::FORMULA, &[feed_per_tooth_m, cutting_edge_angle_rad], plunge_chip_thickness_m_out) }
+}
+
+/// gullet_plunge_chip_thickness over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_plunge_chip_thickness_array(
+    count: usize,
+    feed_per_tooth_m: *const f64,
+    cutting_edge_angle_rad: *const f64,
+    plunge_chip_thickness_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&plunge_chip_thickness::FORMULA, count, [feed_per_tooth_m, cutting_edge_angle_rad], plunge_chip_thickness_m_out, status_out) }
+}

@@ -144,6 +144,85 @@ pub unsafe extern "C" fn gullet_feed_for_mean_roughness_array(
     unsafe { array(&feed_for_mean_roughness::FORMULA, count, [mean_roughness_m, nose_radius_m], feed_for_mean_roughness_m_out, status_out) }
 }
 
+/// Mean roughness to expect in turning: the shop form of the ideal one times a ratio of real to
+///     ideal.
+///
+///     R_a = K f^2/(32 r)
+///
+/// feed_per_rev_m: f, feed per revolution [m]; 0 <= feed_per_rev <= 2*nose_radius.
+/// nose_radius_m: r, nose radius [m]; nose_radius > 0.
+/// roughness_ratio: K, real over ideal roughness [-]; roughness_ratio >= 1.
+/// turning_roughness_estimate_m_out: R_a [m].
+/// Valid for: a quarter of the peak-to-valley height is taken for the mean deviation, 2.6 % below
+///     turning_mean_roughness; ratio 1 at high speeds, 1 to 2.5 below about 100 m/min in ductile
+///     metals (built-up edge).
+/// Source: form and ratio: Groover M.P., Fundamentals of Modern Manufacturing, chapter on surface
+///     finish, from memory.
+/// Example: feed_per_rev=0.25 mm; nose_radius=1.2 mm; roughness_ratio=1.25 => 2.0 um (Groover M.P.,
+///     Fundamentals of Modern Manufacturing, 4th ed., Ex. 24.1, from memory).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_turning_roughness_estimate(
+    feed_per_rev_m: f64,
+    nose_radius_m: f64,
+    roughness_ratio: f64,
+    turning_roughness_estimate_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&turning_roughness_estimate::FORMULA, &[feed_per_rev_m, nose_radius_m, roughness_ratio], turning_roughness_estimate_m_out) }
+}
+
+/// gullet_turning_roughness_estimate over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_turning_roughness_estimate_array(
+    count: usize,
+    feed_per_rev_m: *const f64,
+    nose_radius_m: *const f64,
+    roughness_ratio: *const f64,
+    turning_roughness_estimate_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&turning_roughness_estimate::FORMULA, count, [feed_per_rev_m, nose_radius_m, roughness_ratio], turning_roughness_estimate_m_out, status_out) }
+}
+
+/// Feed that leaves a wanted mean roughness in turning, with a ratio of real to ideal roughness.
+///
+///     f = sqrt(32 r R_a/K)
+///
+/// mean_roughness_m: R_a, wanted arithmetic mean roughness [m]; 0 <= mean_roughness <=
+///     roughness_ratio*nose_radius/8.
+/// nose_radius_m: r, nose radius [m]; nose_radius > 0.
+/// roughness_ratio: K, real over ideal roughness [-]; roughness_ratio >= 1.
+/// feed_for_roughness_estimate_m_out: f [m].
+/// Valid for: as turning_roughness_estimate; the range of the roughness keeps f <= 2 r.
+/// Source: derived: inverse of turning_roughness_estimate.
+/// Example: mean_roughness=1.6 um; nose_radius=0.75 mm => 0.196 mm (Groover M.P., Fundamentals of
+///     Modern Manufacturing, 4th ed., problem on the feed for a finish, from memory).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_feed_for_roughness_estimate(
+    mean_roughness_m: f64,
+    nose_radius_m: f64,
+    roughness_ratio: f64,
+    feed_for_roughness_estimate_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&feed_for_roughness_estimate::FORMULA, &[mean_roughness_m, nose_radius_m, roughness_ratio], feed_for_roughness_estimate_m_out) }
+}
+
+/// gullet_feed_for_roughness_estimate over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_feed_for_roughness_estimate_array(
+    count: usize,
+    mean_roughness_m: *const f64,
+    nose_radius_m: *const f64,
+    roughness_ratio: *const f64,
+    feed_for_roughness_estimate_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&feed_for_roughness_estimate::FORMULA, count, [mean_roughness_m, nose_radius_m, roughness_ratio], feed_for_roughness_estimate_m_out, status_out) }
+}
+
 /// Feed that leaves a wanted ideal peak-to-valley height with a nose radius in turning.
 ///
 ///     f = sqrt(8 r R_t)
@@ -329,102 +408,4 @@ pub unsafe extern "C" fn gullet_feed_mark_height_down_array(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     unsafe { array(&feed_mark_height_down::FORMULA, count, [feed_per_tooth_m, diameter_m, teeth], feed_mark_height_down_m_out, status_out) }
-}
-
-/// Arithmetic mean roughness of a profile of feed marks.
-///
-///     R_a = 4 h/(9 sqrt(3))
-///
-/// feed_mark_height_m: h, height of the feed marks [m]; feed_mark_height >= 0.
-/// feed_mark_mean_roughness_m_out: R_a [m].
-/// Valid for: parabolic profile.
-/// Source: derived: mean deviation of a parabola.
-/// Example: feed_mark_height=9 um => 2.30940107676 um (identity: 4/sqrt(3) um).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_feed_mark_mean_roughness(
-    feed_mark_height_m: f64,
-    feed_mark_mean_roughness_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&feed_mark_mean_roughness::FORMULA, &[feed_mark_height_m], feed_mark_mean_roughness_m_out) }
-}
-
-/// gullet_feed_mark_mean_roughness over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_feed_mark_mean_roughness_array(
-    count: usize,
-    feed_mark_height_m: *const f64,
-    feed_mark_mean_roughness_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&feed_mark_mean_roughness::FORMULA, count, [feed_mark_height_m], feed_mark_mean_roughness_m_out, status_out) }
-}
-
-/// Height of the scallops that a ball-nosed cutter leaves between two passes over a flat surface.
-///
-///     h = (D - sqrt(D^2 - s^2))/2
-///
-/// ball_diameter_m: D, diameter of the ball [m]; ball_diameter > 0.
-/// stepover_m: s, distance between two passes [m]; 0 <= stepover <= ball_diameter.
-/// scallop_height_m_out: h [m].
-/// Valid for: flat surface; on a wall or slope the stepover is measured along the surface; feed
-///     marks add to it.
-/// Source: derived: circle and chord.
-/// Example: ball_diameter=10 mm; stepover=0.5 mm => 6.25391114 um (identity).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_scallop_height(
-    ball_diameter_m: f64,
-    stepover_m: f64,
-    scallop_height_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&scallop_height::FORMULA, &[ball_diameter_m, stepover_m], scallop_height_m_out) }
-}
-
-/// gullet_scallop_height over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_scallop_height_array(
-    count: usize,
-    ball_diameter_m: *const f64,
-    stepover_m: *const f64,
-    scallop_height_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&scallop_height::FORMULA, count, [ball_diameter_m, stepover_m], scallop_height_m_out, status_out) }
-}
-
-/// Stepover of a ball-nosed cutter that leaves a wanted scallop height on a flat surface.
-///
-///     s = 2 sqrt(h (D - h))
-///
-/// ball_diameter_m: D, diameter of the ball [m]; ball_diameter > 0.
-/// scallop_height_m: h, wanted scallop height [m]; 0 <= scallop_height <= ball_diameter/2.
-/// stepover_for_scallop_m_out: s [m].
-/// Valid for: flat surface; on a wall or slope the stepover is measured along the surface.
-/// Source: derived: inverse of scallop_height.
-/// Example: ball_diameter=10 mm; scallop_height=0.005 mm => 0.447101778 mm (identity: 2 sqrt(0.005 x
-///     9.995) mm).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_stepover_for_scallop(
-    ball_diameter_m: f64,
-    scallop_height_m: f64,
-    stepover_for_scallop_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&stepover_for_scallop::FORMULA, &[ball_diameter_m, scallop_height_m], stepover_for_scallop_m_out) }
-}
-
-/// gullet_stepover_for_scallop over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_stepover_for_scallop_array(
-    count: usize,
-    ball_diameter_m: *const f64,
-    scallop_height_m: *const f64,
-    stepover_for_scallop_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&stepover_for_scallop::FORMULA, count, [ball_diameter_m, scallop_height_m], stepover_for_scallop_m_out, status_out) }
 }

@@ -168,6 +168,44 @@ pub unsafe extern "C" fn gullet_specific_energy_from_force_array(
     unsafe { array(&specific_energy_from_force::FORMULA, count, [cutting_force_n, feed_per_rev_m, depth_of_cut_m], specific_energy_from_force_pa_out, status_out) }
 }
 
+/// Specific cutting force at a chip 1 mm thick from that at another chip thickness.
+///
+///     k_c11 = k_c (h/1 mm)^m_c
+///
+/// specific_cutting_force_pa: k_c, specific cutting force at the chip thickness [Pa];
+///     specific_cutting_force > 0.
+/// chip_exponent: m_c, exponent of the chip thickness [-]; 0 <= chip_exponent < 1.
+/// chip_thickness_m: h, undeformed chip thickness [m]; chip_thickness > 0.
+/// kc11_from_specific_force_pa_out: k_c11 [Pa].
+/// Valid for: m_c of the same tests as k_c: the two are one pair.
+/// Source: derived from k_c = k_c11 (h/1 mm)^(-m_c).
+/// Example: specific_cutting_force=3600 N/mm2; chip_exponent=0.5; chip_thickness=0.25 mm => 1800
+///     N/mm2 (identity: 3600 x 0.25^0.5).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_kc11_from_specific_force(
+    specific_cutting_force_pa: f64,
+    chip_exponent: f64,
+    chip_thickness_m: f64,
+    kc11_from_specific_force_pa_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&kc11_from_specific_force::FORMULA, &[specific_cutting_force_pa, chip_exponent, chip_thickness_m], kc11_from_specific_force_pa_out) }
+}
+
+/// gullet_kc11_from_specific_force over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_kc11_from_specific_force_array(
+    count: usize,
+    specific_cutting_force_pa: *const f64,
+    chip_exponent: *const f64,
+    chip_thickness_m: *const f64,
+    kc11_from_specific_force_pa_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&kc11_from_specific_force::FORMULA, count, [specific_cutting_force_pa, chip_exponent, chip_thickness_m], kc11_from_specific_force_pa_out, status_out) }
+}
+
 /// Torque of a two-lip drill in solid metal.
 ///
 ///     M_c = k_c f D^2/8
@@ -380,60 +418,4 @@ pub unsafe extern "C" fn gullet_mean_normal_force_array(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     unsafe { array(&mean_normal_force::FORMULA, count, [ktc_pa, krc_pa, kte_n_per_m, kre_n_per_m, teeth, axial_depth_m, feed_per_tooth_m, entry_angle_rad, exit_angle_rad], mean_normal_force_n_out, status_out) }
-}
-
-/// Force on a milling cutter along its axis, mean over a revolution; positive pulls the tool out of
-///     the holder.
-///
-///     F_z = z a_p/(2 pi) (K_ae (phi_ex - phi_st) - K_ac f_z E); E = cos(phi_ex) - cos(phi_st)
-///
-/// kac_pa: K_ac, axial cutting coefficient [Pa]; kac: any finite value.
-/// kae_n_per_m: K_ae, axial edge coefficient [N/m]; kae: any finite value.
-/// teeth: z, effective teeth [-]; teeth >= 1.
-/// axial_depth_m: a_p, depth of cut along the axis [m]; axial_depth >= 0.
-/// feed_per_tooth_m: f_z, feed per tooth [m]; feed_per_tooth >= 0.
-/// entry_angle_rad: phi_st, immersion at which a tooth enters [rad]; 0 deg <= entry_angle <
-///     exit_angle.
-/// exit_angle_rad: phi_ex, immersion at which a tooth leaves [rad]; exit_angle <= 180 deg.
-/// mean_axial_force_n_out: F_z [N].
-/// Valid for: force ON THE TOOL, mean over a revolution, NOT a peak: not for holding; positive pulls
-///     the tool away from the spindle and lifts the work (K_ac > 0 for a right-hand helix on a
-///     right-hand cutter); straight edge, cutting-edge angle 90 deg, any helix, one cut arc; angles
-///     in radians.
-/// Source: derived: linear edge force model integrated over the arc; the model after Altintas,
-///     Manufacturing Automation, from memory.
-/// Example: kac=222.0 N/mm2; kae=1.4 N/mm; teeth=4; axial_depth=5 mm; feed_per_tooth=0.1 mm;
-///     entry_angle=0 deg; exit_angle=90 deg => 77.6647947 N (identity; coefficients of Al7050 after
-///     Engin & Altintas 2001, memory).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_mean_axial_force(
-    kac_pa: f64,
-    kae_n_per_m: f64,
-    teeth: f64,
-    axial_depth_m: f64,
-    feed_per_tooth_m: f64,
-    entry_angle_rad: f64,
-    exit_angle_rad: f64,
-    mean_axial_force_n_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&mean_axial_force::FORMULA, &[kac_pa, kae_n_per_m, teeth, axial_depth_m, feed_per_tooth_m, entry_angle_rad, exit_angle_rad], mean_axial_force_n_out) }
-}
-
-/// gullet_mean_axial_force over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_mean_axial_force_array(
-    count: usize,
-    kac_pa: *const f64,
-    kae_n_per_m: *const f64,
-    teeth: *const f64,
-    axial_depth_m: *const f64,
-    feed_per_tooth_m: *const f64,
-    entry_angle_rad: *const f64,
-    exit_angle_rad: *const f64,
-    mean_axial_force_n_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&mean_axial_force::FORMULA, count, [kac_pa, kae_n_per_m, teeth, axial_depth_m, feed_per_tooth_m, entry_angle_rad, exit_angle_rad], mean_axial_force_n_out, status_out) }
 }

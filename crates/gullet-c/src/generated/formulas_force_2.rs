@@ -3,6 +3,62 @@ use super::status::gullet_status;
 use crate::formula::{array, scalar};
 use gullet::formula::force::*;
 
+/// Force on a milling cutter along its axis, mean over a revolution; positive pulls the tool out of
+///     the holder.
+///
+///     F_z = z a_p/(2 pi) (K_ae (phi_ex - phi_st) - K_ac f_z E); E = cos(phi_ex) - cos(phi_st)
+///
+/// kac_pa: K_ac, axial cutting coefficient [Pa]; kac: any finite value.
+/// kae_n_per_m: K_ae, axial edge coefficient [N/m]; kae: any finite value.
+/// teeth: z, effective teeth [-]; teeth >= 1.
+/// axial_depth_m: a_p, depth of cut along the axis [m]; axial_depth >= 0.
+/// feed_per_tooth_m: f_z, feed per tooth [m]; feed_per_tooth >= 0.
+/// entry_angle_rad: phi_st, immersion at which a tooth enters [rad]; 0 deg <= entry_angle <
+///     exit_angle.
+/// exit_angle_rad: phi_ex, immersion at which a tooth leaves [rad]; exit_angle <= 180 deg.
+/// mean_axial_force_n_out: F_z [N].
+/// Valid for: force ON THE TOOL, mean over a revolution, NOT a peak: not for holding; positive pulls
+///     the tool away from the spindle and lifts the work (K_ac > 0 for a right-hand helix on a
+///     right-hand cutter); straight edge, cutting-edge angle 90 deg, any helix, one cut arc; angles
+///     in radians.
+/// Source: derived: linear edge force model integrated over the arc; the model after Altintas,
+///     Manufacturing Automation, from memory.
+/// Example: kac=222.0 N/mm2; kae=1.4 N/mm; teeth=4; axial_depth=5 mm; feed_per_tooth=0.1 mm;
+///     entry_angle=0 deg; exit_angle=90 deg => 77.6647947 N (identity; coefficients of Al7050 after
+///     Engin & Altintas 2001, memory).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_mean_axial_force(
+    kac_pa: f64,
+    kae_n_per_m: f64,
+    teeth: f64,
+    axial_depth_m: f64,
+    feed_per_tooth_m: f64,
+    entry_angle_rad: f64,
+    exit_angle_rad: f64,
+    mean_axial_force_n_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&mean_axial_force::FORMULA, &[kac_pa, kae_n_per_m, teeth, axial_depth_m, feed_per_tooth_m, entry_angle_rad, exit_angle_rad], mean_axial_force_n_out) }
+}
+
+/// gullet_mean_axial_force over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_mean_axial_force_array(
+    count: usize,
+    kac_pa: *const f64,
+    kae_n_per_m: *const f64,
+    teeth: *const f64,
+    axial_depth_m: *const f64,
+    feed_per_tooth_m: *const f64,
+    entry_angle_rad: *const f64,
+    exit_angle_rad: *const f64,
+    mean_axial_force_n_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&mean_axial_force::FORMULA, count, [kac_pa, kae_n_per_m, teeth, axial_depth_m, feed_per_tooth_m, entry_angle_rad, exit_angle_rad], mean_axial_force_n_out, status_out) }
+}
+
 /// Torque of a milling cutter in a side cut or slot, mean over a revolution.
 ///
 ///     M = a_p a_e f_z z K_tc/(2 pi) + a_p z phi_s K_te D/(4 pi); phi_s = acos(1 - 2 a_e/D)

@@ -193,3 +193,213 @@ pub unsafe extern "C" fn gullet_helix_ramp_angle_array(
     // SAFETY: the caller's promise in the header.
     unsafe { array(&helix_ramp_angle::FORMULA, count, [axial_per_turn_m, feature_diameter_m, cutter_diameter_m], helix_ramp_angle_rad_out, status_out) }
 }
+
+/// Diameter of the circle that the cutter centre runs on inside a contour.
+///
+///     D_p = D_f - D_c
+///
+/// feature_diameter_m: D_f, diameter of the inside contour [m]; feature_diameter > 0.
+/// cutter_diameter_m: D_c, cutter diameter [m]; 0 < cutter_diameter < feature_diameter.
+/// inside_path_diameter_m_out: D_p [m].
+/// Valid for: bores, internal threads at the major diameter.
+/// Source: derived: the cutter touches the contour.
+/// Example: feature_diameter=30 mm; cutter_diameter=20 mm => 10 mm (identity).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_inside_path_diameter(
+    feature_diameter_m: f64,
+    cutter_diameter_m: f64,
+    inside_path_diameter_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&inside_path_diameter::FORMULA, &[feature_diameter_m, cutter_diameter_m], inside_path_diameter_m_out) }
+}
+
+/// gullet_inside_path_diameter over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_inside_path_diameter_array(
+    count: usize,
+    feature_diameter_m: *const f64,
+    cutter_diameter_m: *const f64,
+    inside_path_diameter_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&inside_path_diameter::FORMULA, count, [feature_diameter_m, cutter_diameter_m], inside_path_diameter_m_out, status_out) }
+}
+
+/// Diameter of the circle that the cutter centre runs on around a contour.
+///
+///     D_p = D_f + D_c
+///
+/// feature_diameter_m: D_f, diameter of the outside contour [m]; feature_diameter > 0.
+/// cutter_diameter_m: D_c, cutter diameter [m]; cutter_diameter > 0.
+/// outside_path_diameter_m_out: D_p [m].
+/// Valid for: bosses, external threads at the minor diameter.
+/// Source: derived: the cutter touches the contour.
+/// Example: feature_diameter=30 mm; cutter_diameter=20 mm => 50 mm (identity).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_outside_path_diameter(
+    feature_diameter_m: f64,
+    cutter_diameter_m: f64,
+    outside_path_diameter_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&outside_path_diameter::FORMULA, &[feature_diameter_m, cutter_diameter_m], outside_path_diameter_m_out) }
+}
+
+/// gullet_outside_path_diameter over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_outside_path_diameter_array(
+    count: usize,
+    feature_diameter_m: *const f64,
+    cutter_diameter_m: *const f64,
+    outside_path_diameter_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&outside_path_diameter::FORMULA, count, [feature_diameter_m, cutter_diameter_m], outside_path_diameter_m_out, status_out) }
+}
+
+/// Axial travel a turn at which the helix of the cutter centre has a ramp angle.
+///
+///     P = pi D_p tan(alpha)
+///
+/// ramp_angle_rad: alpha, ramp angle, at most the cutter's own limit [rad]; 0 deg <= ramp_angle < 90
+///     deg.
+/// path_diameter_m: D_p, diameter of the path of the cutter centre [m]; path_diameter > 0.
+/// axial_per_turn_for_ramp_m_out: P [m].
+/// Valid for: the axial depth of the cut is this much.
+/// Source: derived: unrolled helix; inverse of helix_ramp_angle.
+/// Example: ramp_angle=3 deg; path_diameter=10 mm => 1.64643894387 mm (identity: 10 pi tan(3 deg)
+///     mm).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_axial_per_turn_for_ramp(
+    ramp_angle_rad: f64,
+    path_diameter_m: f64,
+    axial_per_turn_for_ramp_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&axial_per_turn_for_ramp::FORMULA, &[ramp_angle_rad, path_diameter_m], axial_per_turn_for_ramp_m_out) }
+}
+
+/// gullet_axial_per_turn_for_ramp over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_axial_per_turn_for_ramp_array(
+    count: usize,
+    ramp_angle_rad: *const f64,
+    path_diameter_m: *const f64,
+    axial_per_turn_for_ramp_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&axial_per_turn_for_ramp::FORMULA, count, [ramp_angle_rad, path_diameter_m], axial_per_turn_for_ramp_m_out, status_out) }
+}
+
+/// Travel of the cutter centre in one turn of a helix.
+///
+///     L_t = sqrt((pi D_p)^2 + P^2)
+///
+/// path_diameter_m: D_p, diameter of the path of the cutter centre [m]; path_diameter > 0.
+/// axial_per_turn_m: P, axial travel per turn of the helix; the pitch of a thread [m];
+///     axial_per_turn >= 0.
+/// helix_turn_length_m_out: L_t [m].
+/// Valid for: a full circle at 0.
+/// Source: derived: unrolled helix.
+/// Example: path_diameter=10 mm; axial_per_turn=1.5 mm => 31.4517160122 mm (identity).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_helix_turn_length(
+    path_diameter_m: f64,
+    axial_per_turn_m: f64,
+    helix_turn_length_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&helix_turn_length::FORMULA, &[path_diameter_m, axial_per_turn_m], helix_turn_length_m_out) }
+}
+
+/// gullet_helix_turn_length over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_helix_turn_length_array(
+    count: usize,
+    path_diameter_m: *const f64,
+    axial_per_turn_m: *const f64,
+    helix_turn_length_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&helix_turn_length::FORMULA, count, [path_diameter_m, axial_per_turn_m], helix_turn_length_m_out, status_out) }
+}
+
+/// Turns of a helix over an axial depth.
+///
+///     k = T/P
+///
+/// axial_depth_m: T, depth along the axis [m]; axial_depth >= 0.
+/// axial_per_turn_m: P, axial travel per turn of the helix; the pitch of a thread [m];
+///     axial_per_turn > 0.
+/// helix_turns_out: k [turns].
+/// Valid for: a blind bore needs one more turn on its floor.
+/// Source: definition.
+/// Example: axial_depth=12 mm; axial_per_turn=1.5 mm => 8 turns (own arithmetic).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_helix_turns(
+    axial_depth_m: f64,
+    axial_per_turn_m: f64,
+    helix_turns_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&helix_turns::FORMULA, &[axial_depth_m, axial_per_turn_m], helix_turns_out) }
+}
+
+/// gullet_helix_turns over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_helix_turns_array(
+    count: usize,
+    axial_depth_m: *const f64,
+    axial_per_turn_m: *const f64,
+    helix_turns_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&helix_turns::FORMULA, count, [axial_depth_m, axial_per_turn_m], helix_turns_out, status_out) }
+}
+
+/// Travel of the cutter centre on a helix into a bore, with full circles on its floor.
+///
+///     L = (T/P) sqrt((pi D_p)^2 + P^2) + k pi D_p
+///
+/// axial_depth_m: T, depth along the axis, with the clearance above the work [m]; axial_depth >= 0.
+/// axial_per_turn_m: P, axial travel per turn of the helix [m]; axial_per_turn > 0.
+/// path_diameter_m: D_p, diameter of the path of the cutter centre [m]; path_diameter > 0.
+/// floor_turns: k, full circles on the floor: 1 of a blind bore, 0 of a through one [turns];
+///     floor_turns >= 0.
+/// helix_travel_m_out: L [m].
+/// Valid for: the time is this travel over the feed of the cutter centre.
+/// Source: derived: unrolled helix.
+/// Example: axial_depth=12 mm; axial_per_turn=1.5 mm; path_diameter=10 mm => 283.029654633 mm
+///     (identity: 8 turns and a circle).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_helix_travel(
+    axial_depth_m: f64,
+    axial_per_turn_m: f64,
+    path_diameter_m: f64,
+    floor_turns: f64,
+    helix_travel_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&helix_travel::FORMULA, &[axial_depth_m, axial_per_turn_m, path_diameter_m, floor_turns], helix_travel_m_out) }
+}
+
+/// gullet_helix_travel over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_helix_travel_array(
+    count: usize,
+    axial_depth_m: *const f64,
+    axial_per_turn_m: *const f64,
+    path_diameter_m: *const f64,
+    floor_turns: *const f64,
+    helix_travel_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&helix_travel::FORMULA, count, [axial_depth_m, axial_per_turn_m, path_diameter_m, floor_turns], helix_travel_m_out, status_out) }
+}

@@ -357,3 +357,37 @@ pub unsafe extern "C" fn gullet_available_power_array(
     // SAFETY: the caller's promise in the header.
     unsafe { array(&available_power::FORMULA, count, [rated_power_w, base_speed_rev_per_s, spindle_speed_rev_per_s], available_power_w_out, status_out) }
 }
+
+/// Energy of a power over a time in the cut.
+///
+///     E = P t
+///
+/// power_w: P, power, of the motor or at the cutter [W]; power >= 0.
+/// cutting_time_s: t, time in the cut [s]; cutting_time >= 0.
+/// cutting_energy_j_out: E [J].
+/// Valid for: the power steady over the time, or its mean; idling, feed drives and coolant come on
+///     top.
+/// Source: definition of power.
+/// Example: power=2 kW; cutting_time=90 s => 0.05 kWh (identity).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_cutting_energy(
+    power_w: f64,
+    cutting_time_s: f64,
+    cutting_energy_j_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&cutting_energy::FORMULA, &[power_w, cutting_time_s], cutting_energy_j_out) }
+}
+
+/// gullet_cutting_energy over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_cutting_energy_array(
+    count: usize,
+    power_w: *const f64,
+    cutting_time_s: *const f64,
+    cutting_energy_j_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&cutting_energy::FORMULA, count, [power_w, cutting_time_s], cutting_energy_j_out, status_out) }
+}

@@ -155,3 +155,41 @@ pub unsafe extern "C" fn gullet_plunge_removal_rate_array(
     // SAFETY: the caller's promise in the header.
     unsafe { array(&plunge_removal_rate::FORMULA, count, [radial_depth_m, side_step_m, table_feed_m_per_s], plunge_removal_rate_m3_per_s_out, status_out) }
 }
+
+/// Removal rate of a helix that sinks or widens a bore.
+///
+///     Q = (pi/4) (D_m - D_w) (D_m + D_w) v_a
+///
+/// finished_diameter_m: D_m, diameter after the pass [m]; finished_diameter > 0.
+/// start_diameter_m: D_w, diameter before the pass, 0 for solid work [m]; 0 <= start_diameter <=
+///     finished_diameter.
+/// axial_feed_m_per_s: v_a, feed along the axis [m/s]; axial_feed >= 0.
+/// bore_removal_rate_m3_per_s_out: Q [m3/s].
+/// Valid for: mean over the turns between the first and the last.
+/// Source: derived: ring times feed along the axis.
+/// Example: finished_diameter=40 mm; start_diameter=36 mm; axial_feed=10 mm/min => 2387.61041673
+///     mm3/min (identity: 76 pi mm2 x 10 mm/min).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_bore_removal_rate(
+    finished_diameter_m: f64,
+    start_diameter_m: f64,
+    axial_feed_m_per_s: f64,
+    bore_removal_rate_m3_per_s_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&bore_removal_rate::FORMULA, &[finished_diameter_m, start_diameter_m, axial_feed_m_per_s], bore_removal_rate_m3_per_s_out) }
+}
+
+/// gullet_bore_removal_rate over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_bore_removal_rate_array(
+    count: usize,
+    finished_diameter_m: *const f64,
+    start_diameter_m: *const f64,
+    axial_feed_m_per_s: *const f64,
+    bore_removal_rate_m3_per_s_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&bore_removal_rate::FORMULA, count, [finished_diameter_m, start_diameter_m, axial_feed_m_per_s], bore_removal_rate_m3_per_s_out, status_out) }
+}

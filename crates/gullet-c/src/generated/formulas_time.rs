@@ -349,11 +349,12 @@ pub unsafe extern "C" fn gullet_band_saw_time_array(
 
 /// Share of the tool change that falls on one part.
 ///
-///     t = t_ch t_c/T
+///     t = t_ch q t_c/T
 ///
-/// cutting_time_s: t_c, time a part that the edge cuts [s]; cutting_time >= 0.
+/// cutting_time_s: t_c, cutting time a part [s]; cutting_time >= 0.
 /// change_time_s: t_ch, time of one tool change [s]; change_time >= 0.
 /// tool_life_s: T, tool life [s]; tool_life > 0.
+/// in_cut_share: q, share of the cutting time that the edge is in cut [-]; 0 < in_cut_share <= 1.
 /// tool_change_time_per_part_s_out: t [s].
 /// Valid for: mean over many parts; edges are changed at the end of their life, also within a part.
 /// Source: definition; example: P.C. Sharma, A Textbook of Production Engineering, Ex. 4.7 p.209,
@@ -365,10 +366,11 @@ pub unsafe extern "C" fn gullet_tool_change_time_per_part(
     cutting_time_s: f64,
     change_time_s: f64,
     tool_life_s: f64,
+    in_cut_share: f64,
     tool_change_time_per_part_s_out: *mut f64,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&tool_change_time_per_part::FORMULA, &[cutting_time_s, change_time_s, tool_life_s], tool_change_time_per_part_s_out) }
+    unsafe { scalar(&tool_change_time_per_part::FORMULA, &[cutting_time_s, change_time_s, tool_life_s, in_cut_share], tool_change_time_per_part_s_out) }
 }
 
 /// gullet_tool_change_time_per_part over arrays of `count` rows; see "Arrays".
@@ -378,49 +380,44 @@ pub unsafe extern "C" fn gullet_tool_change_time_per_part_array(
     cutting_time_s: *const f64,
     change_time_s: *const f64,
     tool_life_s: *const f64,
+    in_cut_share: *const f64,
     tool_change_time_per_part_s_out: *mut f64,
     status_out: *mut gullet_status,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { array(&tool_change_time_per_part::FORMULA, count, [cutting_time_s, change_time_s, tool_life_s], tool_change_time_per_part_s_out, status_out) }
+    unsafe { array(&tool_change_time_per_part::FORMULA, count, [cutting_time_s, change_time_s, tool_life_s, in_cut_share], tool_change_time_per_part_s_out, status_out) }
 }
 
-/// Time of a unit after learning on the units before it.
+/// Standard time: the normal time with an allowance.
 ///
-///     t_x = t_1 x^(log2(r))
+///     t_s = t (1 + A)
 ///
-/// first_unit_time_s: t_1, time of the first unit [s]; first_unit_time >= 0.
-/// learning_rate: r, time of a unit over the time of the unit half its number [-]; 0 < learning_rate
-///     <= 1.
-/// unit: x, number of the unit [-]; unit >= 1.
-/// learning_unit_time_s_out: t_x [s].
-/// Valid for: unit curve (Crawford), not the cumulative average (Wright): taking one for the other
-///     errs by a third at 80 %.
-/// Source: unit learning curve, from memory; T.P. Wright, Factors affecting the cost of airplanes,
-///     quoted.
-/// Example: first_unit_time=60 min; learning_rate=90 %; unit=4 => 48.6 min (identity: 60 x 0.9^2
-///     min).
+/// normal_time_s: t, normal time [s]; normal_time >= 0.
+/// allowance: A, allowance as a share of the normal time [-]; allowance >= 0.
+/// standard_time_s_out: t_s [s].
+/// Valid for: allowance as a share of the normal time; a share of the standard time would make it
+///     t/(1 - A).
+/// Source: definition.
+/// Example: normal_time=8 min; allowance=15 % => 9.2 min (identity: 8 x 1.15 min, not 8/0.85).
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_learning_unit_time(
-    first_unit_time_s: f64,
-    learning_rate: f64,
-    unit: f64,
-    learning_unit_time_s_out: *mut f64,
+pub unsafe extern "C" fn gullet_standard_time(
+    normal_time_s: f64,
+    allowance: f64,
+    standard_time_s_out: *mut f64,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&learning_unit_time::FORMULA, &[first_unit_time_s, learning_rate, unit], learning_unit_time_s_out) }
+    unsafe { scalar(&standard_time::FORMULA, &[normal_time_s, allowance], standard_time_s_out) }
 }
 
-/// gullet_learning_unit_time over arrays of `count` rows; see "Arrays".
+/// gullet_standard_time over arrays of `count` rows; see "Arrays".
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_learning_unit_time_array(
+pub unsafe extern "C" fn gullet_standard_time_array(
     count: usize,
-    first_unit_time_s: *const f64,
-    learning_rate: *const f64,
-    unit: *const f64,
-    learning_unit_time_s_out: *mut f64,
+    normal_time_s: *const f64,
+    allowance: *const f64,
+    standard_time_s_out: *mut f64,
     status_out: *mut gullet_status,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { array(&learning_unit_time::FORMULA, count, [first_unit_time_s, learning_rate, unit], learning_unit_time_s_out, status_out) }
+    unsafe { array(&standard_time::FORMULA, count, [normal_time_s, allowance], standard_time_s_out, status_out) }
 }

@@ -41,8 +41,54 @@ pub const GULLET_LIMIT_CLIMB_WITH_BACKLASH: i32 = 17;
 pub const GULLET_LIMIT_GRIP: i32 = 18;
 /// Stick-out over diameter.
 pub const GULLET_LIMIT_STICK_OUT: i32 = 19;
+/// Feed at the high end of the tables.
+pub const GULLET_LIMIT_LARGEST_FEED: i32 = 20;
+/// Smallest feed that cuts instead of rubbing.
+pub const GULLET_LIMIT_SMALLEST_FEED: i32 = 21;
+/// Force along the spindle.
+pub const GULLET_LIMIT_THRUST: i32 = 22;
+/// Torque that turns the work out of its hold.
+pub const GULLET_LIMIT_HOLD_TORQUE: i32 = 23;
+/// Depth of a hole over its diameter.
+pub const GULLET_LIMIT_DEPTH_RATIO: i32 = 24;
+/// Stock on the diameter, largest.
+pub const GULLET_LIMIT_LARGEST_STOCK: i32 = 25;
+/// Stock on the diameter, smallest.
+pub const GULLET_LIMIT_SMALLEST_STOCK: i32 = 26;
+/// Percentage of thread, largest.
+pub const GULLET_LIMIT_LARGEST_THREAD: i32 = 27;
+/// Percentage of thread, smallest.
+pub const GULLET_LIMIT_SMALLEST_THREAD: i32 = 28;
+/// Travel that a tap runs on while the spindle reverses.
+pub const GULLET_LIMIT_OVERRUN: i32 = 29;
+/// Length of a bar or blade over its size.
+pub const GULLET_LIMIT_OVERHANG: i32 = 30;
+/// Force that holds work in a chuck.
+pub const GULLET_LIMIT_CHUCK_GRIP: i32 = 31;
+/// Speed of the carriage along a thread.
+pub const GULLET_LIMIT_CARRIAGE_SPEED: i32 = 32;
+/// Depth of cut over what the edge or the practice allows.
+pub const GULLET_LIMIT_DEPTH_OF_CUT: i32 = 33;
+/// Angle of a ramp or a helix into the work.
+pub const GULLET_LIMIT_RAMP_ANGLE: i32 = 34;
+/// Diameter of a cutter over the bore or thread it cuts.
+pub const GULLET_LIMIT_CUTTER_IN_BORE: i32 = 35;
+/// Stepover across the passes.
+pub const GULLET_LIMIT_STEPOVER: i32 = 36;
+/// Teeth in the work, most.
+pub const GULLET_LIMIT_MOST_TEETH: i32 = 37;
+/// Teeth in the work, fewest.
+pub const GULLET_LIMIT_FEWEST_TEETH: i32 = 38;
+/// Rate at which a saw cuts through an area.
+pub const GULLET_LIMIT_AREA_RATE: i32 = 39;
+/// Length of work that stands out of a chuck, over its diameter.
+pub const GULLET_LIMIT_WORK_OVERHANG: i32 = 40;
+/// Width of the chamfer over what the edge reaches.
+pub const GULLET_LIMIT_EDGE_REACH: i32 = 41;
+/// Acceleration length before a thread.
+pub const GULLET_LIMIT_RUN_IN: i32 = 42;
 /// Room for the ledger of any cut of this version.
-pub const GULLET_LIMITS_MOST: usize = 19;
+pub const GULLET_LIMITS_MOST: usize = 42;
 
 pub(crate) fn limit_texts(limit: i32) -> (&'static CStr, &'static CStr) {
     match limit {
@@ -65,6 +111,29 @@ pub(crate) fn limit_texts(limit: i32) -> (&'static CStr, &'static CStr) {
         GULLET_LIMIT_CLIMB_WITH_BACKLASH => (c"climb_with_backlash", c"m"),
         GULLET_LIMIT_GRIP => (c"grip", c"m"),
         GULLET_LIMIT_STICK_OUT => (c"stick_out", c"m"),
+        GULLET_LIMIT_LARGEST_FEED => (c"largest_feed", c"m"),
+        GULLET_LIMIT_SMALLEST_FEED => (c"smallest_feed", c"m"),
+        GULLET_LIMIT_THRUST => (c"thrust", c"N"),
+        GULLET_LIMIT_HOLD_TORQUE => (c"hold_torque", c"N.m"),
+        GULLET_LIMIT_DEPTH_RATIO => (c"depth_ratio", c""),
+        GULLET_LIMIT_LARGEST_STOCK => (c"largest_stock", c"m"),
+        GULLET_LIMIT_SMALLEST_STOCK => (c"smallest_stock", c"m"),
+        GULLET_LIMIT_LARGEST_THREAD => (c"largest_thread", c""),
+        GULLET_LIMIT_SMALLEST_THREAD => (c"smallest_thread", c""),
+        GULLET_LIMIT_OVERRUN => (c"overrun", c"m"),
+        GULLET_LIMIT_OVERHANG => (c"overhang", c""),
+        GULLET_LIMIT_CHUCK_GRIP => (c"chuck_grip", c"N"),
+        GULLET_LIMIT_CARRIAGE_SPEED => (c"carriage_speed", c"m/s"),
+        GULLET_LIMIT_DEPTH_OF_CUT => (c"depth_of_cut", c"m"),
+        GULLET_LIMIT_RAMP_ANGLE => (c"ramp_angle", c"rad"),
+        GULLET_LIMIT_CUTTER_IN_BORE => (c"cutter_in_bore", c"m"),
+        GULLET_LIMIT_STEPOVER => (c"stepover", c"m"),
+        GULLET_LIMIT_MOST_TEETH => (c"most_teeth", c""),
+        GULLET_LIMIT_FEWEST_TEETH => (c"fewest_teeth", c""),
+        GULLET_LIMIT_AREA_RATE => (c"area_rate", c"m2/s"),
+        GULLET_LIMIT_WORK_OVERHANG => (c"work_overhang", c""),
+        GULLET_LIMIT_EDGE_REACH => (c"edge_reach", c"m"),
+        GULLET_LIMIT_RUN_IN => (c"run_in", c"m"),
         _ => (c"", c""),
     }
 }

@@ -15,7 +15,7 @@ pub mod chuck;
 pub mod cost;
 pub mod deflection;
 pub mod diameter;
-pub mod drill;
+pub mod drilling;
 pub mod engagement;
 pub mod finish;
 pub mod force;
@@ -60,7 +60,7 @@ const TOPICS: &[&[&Formula]] = &[
     force::ALL,
     force::MEAN,
     force::PEAK,
-    drill::ALL,
+    drilling::ALL,
     power::ALL,
     practice::ALL,
     deflection::ALL,

@@ -4,7 +4,7 @@ use super::define::formulas;
 use super::finish::SQRT_3;
 
 formulas! {
-    topic "thread";
+    topic "thread_milling";
 
     thread_mill_largest_diameter {
         symbol "D_c", "D_c";

@@ -5,7 +5,7 @@ use super::ground::Ground;
 use super::hole::{self as holes, DRILL};
 use super::limits::{Doubt, Eye, Look};
 use super::{Loads, Operate, Start};
-use crate::formula::{NoRecord, drill, hole, power, practice, rotation};
+use crate::formula::{NoRecord, drilling, hole, power, practice, rotation};
 use crate::operation::cut::Log;
 use crate::operation::{LimitName, WarningCode};
 use crate::quantity::math::{PI, number};
@@ -67,7 +67,7 @@ impl Operate for Countersinking {
             cutting_speed,
             highest_speed: si(f64::INFINITY),
             feed,
-            least_feed: drill::feed_for_hole_chip_thickness::value(
+            least_feed: drilling::feed_for_hole_chip_thickness::value(
                 ground.smallest_chip,
                 own.teeth,
                 own.included_angle,
@@ -87,15 +87,15 @@ impl Operate for Countersinking {
         let (big, d, sigma) = (own.diameter, own.hole_diameter, own.included_angle);
         let depth = hole::countersink_depth::step(log, big, d, sigma);
         let travel = holes::travel(log, false, depth, si(0.0), ground.clearance);
-        let h = drill::hole_chip_thickness::step(log, f, own.teeth, sigma);
-        let chip_width = drill::drilling_chip_width::step(log, big, sigma, d);
+        let h = drilling::hole_chip_thickness::step(log, f, own.teeth, sigma);
+        let chip_width = drilling::drilling_chip_width::step(log, big, sigma, d);
         let k = ground.own_force(log, h, number(DRILL));
-        let torque = drill::enlarging_torque::step(log, big, d, f, k);
+        let torque = drilling::enlarging_torque::step(log, big, d, f, k);
         let thrust = holes::thrust(log, k, big, d, f, sigma, number(1.0));
         let cutting_power = power::power_from_torque::step(log, torque, n);
         let motor_power = power::motor_power::step(log, cutting_power, ground.efficiency);
         let worst = ground.worst_force(log, h, number(DRILL));
-        let limit_torque = drill::enlarging_torque::step(log, big, d, f, worst.k);
+        let limit_torque = drilling::enlarging_torque::step(log, big, d, f, worst.k);
         let limit_power = power::power_from_torque::step(log, limit_torque, n);
         let v_f = rotation::feed_rate::value(f, n);
         let rapids = holes::rapids(ground, own.hand_speed);

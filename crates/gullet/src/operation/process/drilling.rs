@@ -6,7 +6,7 @@ use super::hole::{self as holes, DRILL};
 use super::limits::{Doubt, Eye, Look};
 use super::pick::pick;
 use super::{Loads, Operate, Start};
-use crate::formula::{NoRecord, chip, drill, hole, power, practice, rotation, time};
+use crate::formula::{NoRecord, chip, drilling, hole, power, practice, rotation, time};
 use crate::operation::cut::Log;
 use crate::operation::{LimitName, WarningCode};
 use crate::quantity::math::{PI, max, min, number, select};
@@ -142,18 +142,18 @@ impl Operate for Drilling {
         let (l, d) = (own.depth, own.diameter);
         let table_speed =
             practice::practice_cutting_speed::step(log, ground.speed_chosen, ground.speed_factor);
-        let k_v = drill::deep_hole_speed_factor::step(log, l, d);
+        let k_v = drilling::deep_hole_speed_factor::step(log, l, d);
         let cutting_speed = practice::practice_cutting_speed::step(log, table_speed, k_v);
         let table_feed =
             practice::practice_feed_per_tooth::step(log, ground.feed_start, ground.feed_factor);
-        let k_f = drill::deep_hole_feed_factor::step(log, l, d);
+        let k_f = drilling::deep_hole_feed_factor::step(log, l, d);
         let feed = practice::practice_feed_per_tooth::step(log, table_feed, k_f);
         Start {
             diameter: d,
             cutting_speed,
             highest_speed: si(f64::INFINITY),
             feed,
-            least_feed: drill::feed_for_hole_chip_thickness::value(
+            least_feed: drilling::feed_for_hole_chip_thickness::value(
                 ground.smallest_chip,
                 number(2.0),
                 own.point_angle,
@@ -176,12 +176,12 @@ impl Operate for Drilling {
         let through = own.hole.value < 0.5;
         let travel = holes::travel(log, through, own.depth, point_length, ground.clearance);
         let h = chip::drilling_chip_thickness::step(log, f, sigma);
-        let chip_width = drill::drilling_chip_width::step(log, d, sigma, start);
+        let chip_width = drilling::drilling_chip_width::step(log, d, sigma, start);
         let k = ground.own_force(log, h, number(DRILL));
         let torque = holes::torque(log, d, start, f, k);
         let cutting_power = power::power_from_torque::step(log, torque, n);
         let motor_power = power::motor_power::step(log, cutting_power, ground.efficiency);
-        let removal_rate = drill::enlarging_removal_rate::step(log, d, start, f, n);
+        let removal_rate = drilling::enlarging_removal_rate::step(log, d, start, f, n);
         let worst = ground.worst_force(log, h, number(DRILL));
         let worn_torque = holes::torque(log, d, start, f, worst.k);
         let thrust = holes::thrust(log, worst.k, d, start, f, sigma, own.chisel_factor);
@@ -323,11 +323,11 @@ fn handbook(
     let k_d = select(known, own.work_factor, number(0.0));
     let w = ground.wear_factor;
     if log.records() && known {
-        drill::handbook_drilling_torque::step(log, k_d, own.diameter, f, w, a);
-        drill::handbook_drilling_thrust::step(log, k_d, own.diameter, f, w, b, j);
+        drilling::handbook_drilling_torque::step(log, k_d, own.diameter, f, w, a);
+        drilling::handbook_drilling_thrust::step(log, k_d, own.diameter, f, w, b, j);
     }
     (
-        drill::handbook_drilling_torque::value(k_d, own.diameter, f, w, a),
-        drill::handbook_drilling_thrust::value(k_d, own.diameter, f, w, b, j),
+        drilling::handbook_drilling_torque::value(k_d, own.diameter, f, w, a),
+        drilling::handbook_drilling_thrust::value(k_d, own.diameter, f, w, b, j),
     )
 }

@@ -3,7 +3,7 @@
 
 use super::ground::Ground;
 use super::pick::pick;
-use crate::formula::{drill, force, hole};
+use crate::formula::{drilling, force, hole};
 use crate::operation::cut::Log;
 use crate::quantity::math::{min, select};
 use crate::quantity::{
@@ -83,7 +83,7 @@ pub(super) fn torque(
         log,
         start.value <= 0.0,
         |log| force::drilling_torque::step(log, diameter, f, k),
-        |log| drill::enlarging_torque::step(log, diameter, start, f, k),
+        |log| drilling::enlarging_torque::step(log, diameter, start, f, k),
     )
 }
 
@@ -107,6 +107,6 @@ pub(super) fn thrust(
         log,
         start.value <= 0.0,
         |log| force::drilling_thrust::step(log, k, diameter, f, point_angle, chisel_factor),
-        |log| drill::enlarging_thrust::step(log, k, diameter, start, f, point_angle, edges),
+        |log| drilling::enlarging_thrust::step(log, k, diameter, start, f, point_angle, edges),
     )
 }

@@ -5,7 +5,7 @@ use super::ground::Ground;
 use super::hole::{self as holes, DRILL};
 use super::limits::{Doubt, Eye, Look};
 use super::{Loads, Operate, Start};
-use crate::formula::{drill, hole, power, practice, rotation};
+use crate::formula::{drilling, hole, power, practice, rotation};
 use crate::operation::cut::Log;
 use crate::operation::{LimitName, WarningCode};
 use crate::quantity::math::{PI, min, number, select};
@@ -82,7 +82,7 @@ impl Operate for Reaming {
             practice::practice_cutting_speed::step(log, ground.speed_chosen, ground.speed_factor);
         let feed =
             practice::practice_feed_per_tooth::step(log, ground.feed_start, ground.feed_factor);
-        let thinnest = drill::feed_for_hole_chip_thickness::value(
+        let thinnest = drilling::feed_for_hole_chip_thickness::value(
             ground.smallest_chip,
             own.teeth,
             own.chamfer_angle,
@@ -124,15 +124,15 @@ impl Operate for Reaming {
             own.chamfer_length,
             ground.clearance,
         );
-        let h = drill::hole_chip_thickness::step(log, f, own.teeth, sigma);
+        let h = drilling::hole_chip_thickness::step(log, f, own.teeth, sigma);
         let k = ground.own_force(log, h, number(DRILL));
-        let torque = drill::enlarging_torque::step(log, big, d, f, k);
-        let thrust = drill::enlarging_thrust::step(log, k, big, d, f, sigma, si(0.5));
+        let torque = drilling::enlarging_torque::step(log, big, d, f, k);
+        let thrust = drilling::enlarging_thrust::step(log, k, big, d, f, sigma, si(0.5));
         let cutting_power = power::power_from_torque::step(log, torque, n);
         let motor_power = power::motor_power::step(log, cutting_power, ground.efficiency);
-        let removal_rate = drill::enlarging_removal_rate::step(log, big, d, f, n);
+        let removal_rate = drilling::enlarging_removal_rate::step(log, big, d, f, n);
         let worst = ground.worst_force(log, h, number(DRILL));
-        let limit_torque = drill::enlarging_torque::step(log, big, d, f, worst.k);
+        let limit_torque = drilling::enlarging_torque::step(log, big, d, f, worst.k);
         let limit_power = power::power_from_torque::step(log, limit_torque, n);
         let v_f = rotation::feed_rate::value(f, n);
         let time = hole::feed_out_cycle_time::step(log, travel, v_f, own.return_ratio, own.dwell);

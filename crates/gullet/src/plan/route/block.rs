@@ -44,6 +44,8 @@ pub struct SquaredBlock {
     pub practice: Practice,
     /// Machine and operator, money per time; no cost where not given.
     pub rate: Option<MoneyRate>,
+    /// Sizes across faces as measured so far: those clampings are done.
+    pub measured: Vec<(Face, Length)>,
     /// What the file left out and the reading assumed.
     pub assumptions: Vec<String>,
 }

@@ -3,15 +3,15 @@
 use super::block::SquaredBlock;
 use super::face::{Axis, Face};
 use super::order::{Ends, Seat, Seating, seats};
-use super::refusals::{at_clamping, distinct, side_cutter};
+use super::refusals::{at_clamping, check_reading, distinct, side_cutter};
 use super::totals::{RouteEntry, RouteTotals, TimeParts};
 use super::vise::{Placement, place};
 use super::words;
-use crate::error::{Code, Error, Problem, Result};
+use crate::error::{Error, Result};
 use crate::model::{Blank, Hold};
 use crate::operation::Operation;
 use crate::plan::{Card, Job, PassPlan, Stock, Strategy};
-use crate::quantity::{self, Kind, Length, si};
+use crate::quantity::{Length, si};
 use crate::table::Library;
 
 /// One clamping that is still to be done.
@@ -76,20 +76,33 @@ struct Placed {
 }
 
 /// The numbers, from 0, of the clampings that bring a size to its finish.
-const FINISHING: [usize; 3] = [2, 3, 5];
+pub(super) const FINISHING: [usize; 3] = [2, 3, 5];
 
 /// From this clamping on, from 0, the ends are cut.
 const FIRST_END: usize = 4;
 
 impl Route {
-    /// Plans the six clampings of a block.
+    /// Plans the six clampings of a block, but for those that its measured sizes say are done.
     ///
     /// # Errors
-    /// Every problem of the block at once; too little stock to clean up a face; no parallel at hand
+    /// Every problem of the block at once; those of [`Route::measured`]; too little stock to clean up a face; no parallel at hand
     /// that keeps cutter and jaws apart and grips enough; a face without a pass plan.
     pub fn new(block: SquaredBlock, library: &Library) -> Result<Route> {
         Error::unless_empty(block.problems(), ())?;
-        Route::planned(block, Vec::new(), library)
+        let mut readings = Vec::new();
+        let mut problems = Vec::new();
+        // In the order of the cuts, which how the ends are held does not change.
+        for seat in seats(&block.finished, &block.sawn_faces, Ends::OnEnd) {
+            let given = block.measured.iter().filter(|(face, _)| *face == seat.cut);
+            for (face, size) in given {
+                match check_reading(&block, &readings, *face, *size) {
+                    Ok(()) => readings.push((*face, *size)),
+                    Err(problem) => problems.push(problem),
+                }
+            }
+        }
+        Error::unless_empty(problems, ())?;
+        Route::planned(block, readings, library)
     }
 
     /// The remaining route after the size across a face was measured, which says that this clamping
@@ -99,10 +112,7 @@ impl Route {
     /// `Inconsistent` where the part is under size, where nothing is left to clean up the opposite
     /// face, or where the part has grown; otherwise as [`Route::new`].
     pub fn measured(&self, face: Face, size: Length, library: &Library) -> Result<Route> {
-        let seats = self.seats();
-        let index = seats.iter().position(|seat| seat.cut == face);
-        let finishes = index.is_some_and(|index| FINISHING.contains(&index));
-        self.check_reading(face, size, finishes)?;
+        check_reading(&self.block, &self.readings, face, size)?;
         let mut readings = self.readings.clone();
         readings.retain(|(known, _)| *known != face);
         readings.push((face, size));
@@ -112,69 +122,6 @@ impl Route {
     /// The six clampings in order, done or not.
     pub fn seats(&self) -> [Seat; 6] {
         seats(&self.block.finished, &self.block.sawn_faces, self.ends)
-    }
-
-    fn check_reading(&self, face: Face, size: Length, finishes: bool) -> Result<()> {
-        let block = &self.block;
-        let axis = face.axis();
-        let finished = axis.of(&block.finished);
-        let show = |x: Length| quantity::format(Kind::Length, x.value, block.units);
-        let parameter = format!("measured.{}", face.name());
-        let inconsistent = |admissible: String, remedy: String| -> Result<()> {
-            Err(Problem::new(
-                Code::Inconsistent,
-                parameter.as_str(),
-                show(size),
-                admissible,
-                remedy,
-            )
-            .into())
-        };
-        if !size.value.is_finite() {
-            return Err(Problem::new(
-                Code::NotFinite,
-                parameter,
-                format!("{}", size.value),
-                "a size",
-                "measure again",
-            )
-            .into());
-        }
-        let other = self
-            .readings
-            .iter()
-            .find(|(known, _)| *known == face.opposite())
-            .filter(|_| finishes);
-        let largest = other.map_or(axis.of(&block.sawn), |(_, size)| *size);
-        if size.value > largest.value * (1.0 + 1e-9) {
-            return inconsistent(
-                format!("at most {}", show(largest)),
-                "milling only takes off: measure again, or correct the size measured before"
-                    .to_owned(),
-            );
-        }
-        if size.value < (finished - block.tolerance).value * (1.0 - 1e-12) {
-            return inconsistent(
-                format!("at least {}", show(finished - block.tolerance)),
-                format!(
-                    "the part is under size: {} = {} with {} either way; measure again, else choose another size or another blank",
-                    axis.name(),
-                    show(finished),
-                    show(block.tolerance)
-                ),
-            );
-        }
-        let least = finished + block.least_stock(face.opposite());
-        if !finishes && size.value < least.value * (1.0 - 1e-12) {
-            return inconsistent(
-                format!("at least {}", show(least)),
-                format!(
-                    "too little is left to clean up the {} face; measure again, else choose another size or another blank",
-                    face.opposite().name()
-                ),
-            );
-        }
-        Ok(())
     }
 
     fn planned(

@@ -1,7 +1,10 @@
 //! Reads a route file.
 
 use super::block::SquaredBlock;
-use super::sections::{EndCutterKeys, PartKeys, RateKeys, RouteKeys, SECTIONS, SawnKeys, ViseKeys};
+use super::face::Face;
+use super::sections::{
+    EndCutterKeys, MeasuredKeys, PartKeys, RateKeys, RouteKeys, SECTIONS, SawnKeys, ViseKeys,
+};
 use super::vise::Vise;
 use crate::error::{Code, Problem, Result};
 use crate::model::Blank;
@@ -93,6 +96,7 @@ pub(in crate::plan) fn block(root: &Node, library: &Library) -> Result<SquaredBl
     let vise: ViseKeys = reader.section();
     let practice = job::practice(&mut reader, units);
     let rates: RateKeys = reader.section();
+    let measured: MeasuredKeys = reader.section();
 
     let ends = vise.own.ends;
     let vise = Vise {
@@ -155,6 +159,17 @@ pub(in crate::plan) fn block(root: &Node, library: &Library) -> Result<SquaredBl
         ends,
         practice,
         rate: rates.machine_rate,
+        measured: [
+            (Face::Left, measured.left),
+            (Face::Right, measured.right),
+            (Face::Front, measured.front),
+            (Face::Back, measured.back),
+            (Face::Top, measured.top),
+            (Face::Bottom, measured.bottom),
+        ]
+        .into_iter()
+        .filter_map(|(face, size)| Some((face, size?)))
+        .collect(),
         assumptions: Vec::new(),
     };
     reader.within("hold", block.vise.problems_in(units));

@@ -21,6 +21,7 @@ pub(super) const SECTIONS: &[fn() -> &'static Section] = &[
     ViseKeys::section,
     PracticeKeys::section,
     RateKeys::section,
+    MeasuredKeys::section,
 ];
 
 /// The built-in routes.
@@ -90,6 +91,17 @@ keys! {
     /// What time costs.
     struct RateKeys = "rates", required: false, rules: [];
     machine_rate: MoneyRate, Optional("no cost on the summary"), "60 money/h", "Machine and operator, money per time; tools and material are not in it.";
+}
+
+keys! {
+    /// Sizes measured so far, each after its clamping; what is left is planned from them.
+    struct MeasuredKeys = "measured", required: false, rules: [];
+    left: Length, Optional("not measured"), "101 mm", "Length after the left end was cut.";
+    right: Length, Optional("not measured"), "100 mm", "Length after the right end was cut.";
+    front: Length, Optional("not measured"), "62 mm", "Width after the front was cut.";
+    back: Length, Optional("not measured"), "60 mm", "Width after the back was cut.";
+    top: Length, Optional("not measured"), "32 mm", "Height after the top was cut.";
+    bottom: Length, Optional("not measured"), "30 mm", "Height after the bottom was cut.";
 }
 
 /// The end mill of the ends: the keys of the cutter, in a section of its own.
