@@ -21,6 +21,8 @@ mod spreads;
 mod study;
 #[path = "cli/study_operations.rs"]
 mod study_operations;
+#[path = "cli/tap_drill.rs"]
+mod tap_drill;
 
 const ROOT: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../..");
 

@@ -1,6 +1,8 @@
 //! Operations that are described once: every one is held to the same promises.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+#[path = "processes/arcs.rs"]
+mod arcs;
 #[path = "processes/band_sawing.rs"]
 mod band_sawing;
 #[path = "processes/bench.rs"]
@@ -19,6 +21,10 @@ mod hand;
 mod holes;
 #[path = "processes/parity.rs"]
 mod parity;
+#[path = "processes/recomputed.rs"]
+mod recomputed;
+#[path = "processes/rows.rs"]
+mod rows;
 #[path = "processes/threading.rs"]
 mod threading;
 #[path = "processes/turning.rs"]

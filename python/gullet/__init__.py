@@ -61,6 +61,7 @@ if TYPE_CHECKING:
         economics,
         lot_cost,
     )
+    from ._drills import TapDrill, tap_drills
     from ._errors import GulletError, GulletWarning, Problem, Rows
     from ._model import (
         Blank,
@@ -150,6 +151,7 @@ __all__ = [
     "Support",
     "Table",
     "TableColumn",
+    "TapDrill",
     "TaylorFit",
     "ToolLife",
     "UnreadCell",
@@ -184,6 +186,7 @@ __all__ = [
     "setup",
     "study",
     "study_batches",
+    "tap_drills",
     "units",
     "units_of",
     "worked_examples",
@@ -195,7 +198,7 @@ def __getattr__(name: str) -> object:
     if name in __all__:
         from importlib import import_module
 
-        for home in ("_errors", "_model", "_records", "_study", "_types", "_economics"):
+        for home in ("_errors", "_model", "_records", "_study", "_types", "_economics", "_drills"):
             found = vars(import_module(f".{home}", __name__)).get(name)
             if found is not None:
                 globals()[name] = found

@@ -23,7 +23,7 @@ fn made<'py>(
 }
 
 /// One quantity of a kind, not an array of them.
-fn one(kind: Kind, any: &Bound<'_, PyAny>) -> std::result::Result<f64, Fault> {
+pub fn one(kind: Kind, any: &Bound<'_, PyAny>) -> std::result::Result<f64, Fault> {
     match read(kind, any)? {
         Data::Scalar(value) => Ok(value),
         Data::Array(..) => Err(Problem::new(

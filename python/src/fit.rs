@@ -260,9 +260,9 @@ fn finish(py: Python<'_>, fit: gullet::Result<core::TaylorFit>) -> PyResult<Tayl
 /// ...     tool_life=gullet.Quantity([61, 55, 12.5, 13.4, 4.4, 4.1], "min"),
 /// ...     source="wear test of lot 7", criterion="VB 0.3 mm")
 /// >>> fit
-/// TaylorFit(taylor_exponent=0.2648, taylor_speed='293 m/min', readings=6, correlation=-0.9992)
+/// TaylorFit(taylor_exponent=0.2656, taylor_speed='294.6 m/min', readings=6, correlation=-0.9992)
 /// >>> round(fit.values["taylor_exponent_limits"][0], 3)
-/// 0.25
+/// 0.251
 #[pyfunction]
 #[pyo3(signature = (*, cutting_speed, tool_life, confidence=None, source=None, criterion=None))]
 pub fn fit_taylor<'py>(

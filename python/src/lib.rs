@@ -19,6 +19,7 @@ mod quantity;
 mod route;
 mod step;
 mod study;
+mod tap_drill;
 mod wear;
 
 use pyo3::prelude::*;
@@ -72,6 +73,7 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(economics::_economics, module)?)?;
     module.add_function(wrap_pyfunction!(economics::_lot_cost, module)?)?;
     module.add_function(wrap_pyfunction!(economics::economics_parameters, module)?)?;
+    module.add_function(wrap_pyfunction!(tap_drill::_tap_drills, module)?)?;
     module.add_function(wrap_pyfunction!(errors::codes, module)?)?;
     module.add_class::<wear::ToolLife>()?;
     module.add_class::<fit::TaylorFit>()?;

@@ -99,8 +99,8 @@ pub fn tell(py: Python<'_>, doubts: &[Warning]) -> PyResult<()> {
 /// >>> import gullet
 /// >>> law = gullet.ToolLife(taylor_speed="400 m/min", taylor_exponent=0.25,
 /// ...                       tested_speeds=["80 m/min", "200 m/min"], criterion="ISO 3685 VB 0.3 mm")
-/// >>> print(law.life(cutting_speed="100 m/min"))
-/// 256 min
+/// >>> law.life(cutting_speed="100 m/min").to("min")
+/// 256.0
 /// >>> law.parts(cutting_speed="100 m/min", cutting_time="10 min")
 /// 25
 /// >>> print(law.speed(tool_life="16 min"))

@@ -34,7 +34,7 @@ static void taylor(void)
     gullet_taylor_law law = gullet_taylor_law_init();
     gullet_fit_quality quality = gullet_fit_quality_init();
     gullet_problem problem = gullet_problem_init();
-    double residuals[READINGS], sum = 0, life = 0, speed = 0;
+    double residuals[READINGS], sum = 0, life = 0, speed = 0, exponent;
     char text[2048];
     gullet_overlay overlay;
     gullet_library *library = NULL;
@@ -62,9 +62,10 @@ static void taylor(void)
     CHECK(gullet_taylor_life(&law, 20.0, 0.3e-3, 0, &life) == GULLET_WARNING_OUTSIDE_VALIDITY);
     CHECK(gullet_taylor_life(&law, 4.0, 0, 0, &life) == GULLET_ERROR_MISSING);
     CHECK(gullet_last_error(0, &problem) == GULLET_OK && strcmp(problem.parameter, "feed_per_rev") == 0);
+    exponent = law.taylor_exponent;
     law.taylor_exponent = 4;
     CHECK(gullet_taylor_life(&law, 4.0, 0.3e-3, 0, &life) == GULLET_ERROR_OUT_OF_RANGE);
-    law.taylor_exponent = 0.25;
+    law.taylor_exponent = exponent;
     CHECK(gullet_taylor_overlay(&law, NULL, "own", "AISI 1018", "carbide", "VB 0.3 mm", "lathe1", text, sizeof text, NULL) == GULLET_OK);
     overlay.file_name = "own.csv";
     overlay.text = text;

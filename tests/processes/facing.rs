@@ -90,6 +90,21 @@ fn constant_speed_is_clamped() {
     assert_near(value(&fixed, "facing_time"), 0.050 / (0.2e-3 * n), 1e-9);
 }
 
+/// Gears have steps: such a spindle does not hold the cutting speed, which is said.
+#[test]
+fn steps_hold_no_cutting_speed() {
+    let inputs = "outer_diameter=80 mm; depth_of_cut=1.5 mm; feed=0.1 mm; spindle_speed=250 rpm";
+    let fixed = holds("facing", inputs, |_| ());
+    let held = holds("facing", &format!("{inputs}; drive=constant-speed"), |_| ());
+    assert_eq!(value(&held, "time"), value(&fixed, "time"));
+    let told = |word: &str| {
+        held.warnings
+            .iter()
+            .any(|warning| warning.text.contains(word))
+    };
+    assert!(told("cannot hold") && !told("clamp"));
+}
+
 /// The time of a pass holds its clearance.
 #[test]
 fn clearance_takes_time() {

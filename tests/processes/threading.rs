@@ -44,7 +44,7 @@ fn a_thread_by_hand() {
     let cut = holds(
         "threading",
         &format!(
-            "{THREAD}; spindle_speed=100 rpm; run_in=6 mm; run_out=2 mm; return_time=5 s; tool_flat=0.3 mm"
+            "{THREAD}; spindle_speed=100 rpm; first_depth=0.25 mm; run_in=6 mm; run_out=2 mm; return_time=5 s; tool_flat=0.3 mm"
         ),
         |_| (),
     );
@@ -78,6 +78,24 @@ fn a_thread_by_hand() {
     let n = value(&cut, "spindle_speed");
     let time = (passes + 1.0) * (0.048 / (3e-3 * n) + 5.0);
     assert_near(value(&cut, "time"), time, 1e-11);
+}
+
+/// Without a first depth the last infeed decides: one pass more would rub.
+#[test]
+fn the_smallest_infeed_decides() {
+    for smallest in [0.03, 0.05, 0.08] {
+        let inputs = format!("{THREAD}; spindle_speed=100 rpm; smallest_infeed={smallest} mm");
+        let cut = holds("threading", &inputs, |_| ());
+        let (height, passes) = (value(&cut, "height"), value(&cut, "passes"));
+        let last = |passes: f64| height * (1.0 - ((passes - 1.0) / passes).sqrt());
+        assert_near(value(&cut, "last_infeed"), last(passes), 1e-9);
+        assert!(last(passes) >= smallest * 1e-3 && last(passes + 1.0) < smallest * 1e-3);
+        assert!(
+            !cut.warnings
+                .iter()
+                .any(|warning| warning.text.contains("rubs"))
+        );
+    }
 }
 
 /// The plan ends at the height, cuts equal areas, and its first depth is the cut's.

@@ -3,7 +3,16 @@
 from __future__ import annotations
 
 import numpy as np
-from renderings import PI, share, whole
+from renderings import PI, per_row, share, whole
+
+
+@per_row
+def most_passes(thread_height, smallest_infeed):
+    passes = 1
+    while thread_height * (1 - np.sqrt(passes / (passes + 1))) >= smallest_infeed:
+        passes += 1
+    return float(passes)
+
 
 CASES = {
     "turning_depth_cap": (
@@ -17,6 +26,8 @@ CASES = {
     "threading_pass_count": (
         {"passes": whole(1, 20), "spring_passes": whole(0, 4), "starts": whole(1, 6)},
         lambda v: v.starts * v.passes + v.starts * v.spring_passes),
+    "threading_most_passes": (
+        {"thread_height": (3e-4, 3e-3), "smallest_infeed": (3e-5, 2e-4)}, most_passes),
     "threading_mean_chip_thickness": (
         {"chip_section": (1e-9, 1e-6), "edge_length": (1e-4, 1e-2)}, lambda v: v.chip_section / v.edge_length),
     "rectangular_section_area": (

@@ -4,7 +4,7 @@ ridges by the meeting of two circles, helices by their sides, nothing taken from
 from __future__ import annotations
 
 import numpy as np
-from renderings import PI, share, whole
+from renderings import PI, integral, share, whole
 
 
 def ridge(ball, distance):
@@ -26,6 +26,13 @@ def round_step(v, side):
     ball, rho = v.ball_diameter / 2, v.surface_radius
     centre, meeting = rho + side * ball, rho + side * v.scallop_height
     return 2 * rho * np.sin(np.arccos((centre**2 + meeting**2 - ball**2) / (2 * centre * meeting)))
+
+
+def edge_mean(v):
+    """Mean of the sine of the edge's angle, by quadrature below the equator and 1 above it."""
+    reach = 2 * np.arcsin(np.sqrt(v.axial_depth / v.edge_diameter))
+    top = np.minimum(v.tilt_angle + reach, PI / 2)
+    return (integral(np.sin, v.tilt_angle, top) + v.tilt_angle + reach - top) / reach
 
 
 def turn(v):
@@ -136,4 +143,16 @@ CASES = {
         # A trapezium 3/4 P and 1/8 P wide, 5/8 of the sharp height deep; one a pitch.
         lambda v: (0.75 + 0.125) / 2 * v.pitch * (5 / 8 * np.sqrt(3) / 2 * v.pitch)
         * (v.thread_length / v.pitch) * PI * v.pitch_diameter / v.turn_time),
+    "external_thread_milling_removal_rate": (
+        {"thread_length": (5e-3, 0.03), "pitch_diameter": (4e-3, 0.03), "turn_time": (1, 30)},
+        # A trapezium 7/8 P and P/6 wide, 17/24 of the sharp height deep; one a pitch.
+        lambda v: (7 / 8 + 1 / 6) / 2 * v.pitch * (17 / 24 * np.sqrt(3) / 2 * v.pitch)
+        * (v.thread_length / v.pitch) * PI * v.pitch_diameter / v.turn_time),
+    "axial_depth_for_removal_rate": (
+        {"removal_rate": (1e-8, 1e-6), "radial_depth": (1e-4, 0.05)},
+        lambda v: v.removal_rate / v.table_feed / v.radial_depth),
+    "equal_pass": ({"total": (1e-3, 0.1), "passes": whole(1, 40)}, lambda v: v.total / v.passes),
+    "tilted_edge_mean_thickness_ratio": (
+        {"edge_diameter": (2e-3, 0.02), "axial_depth": share("edge_diameter", 0.01, 0.5), "tilt_angle": (0, 1.5)},
+        edge_mean),
 }

@@ -9,6 +9,7 @@ import types
 import pytest
 
 import gullet
+import gullet._drills
 import gullet._economics
 import gullet._errors
 import gullet._html
@@ -17,8 +18,8 @@ import gullet._study
 import gullet._types
 import gullet._units
 
-MODULES = (gullet, gullet.formula, gullet._economics, gullet._errors, gullet._html, gullet._model, gullet._study, gullet._types,
-           gullet._units)
+MODULES = (gullet, gullet.formula, gullet._drills, gullet._economics, gullet._errors, gullet._html, gullet._model,
+           gullet._study, gullet._types, gullet._units)
 # Constants and aliases have no text of their own; of formulas each object has one.
 SILENT = {"__version__", "QuantityLike", "formula", "Formula"}
 PUBLIC = [(name, getattr(gullet, name)) for name in gullet.__all__ if name not in SILENT]

@@ -516,7 +516,12 @@ pub unsafe extern "C" fn gullet_taylor_overlay(
         let mut law = given.core()?;
         law.criterion = WearCriterion::read(criterion);
         source.clone_into(&mut law.source);
-        let mut row = law.to_row(id, &material.name, &[material.id.clone()], &[tool]);
+        let mut row = law.to_row(
+            id,
+            &material.name,
+            core::slice::from_ref(&material.id),
+            &[tool],
+        );
         if given.taylor_exponent_low > 0.0 && given.taylor_exponent_high < 0.999 {
             row.exponent = [
                 given.taylor_exponent_low,

@@ -142,6 +142,25 @@ The law gives median lives: half of all edges last longer. The mean is exp(s^2/2
 ",
     ),
     (
+        "tap-drill",
+        "drills for a thread, with the percentage of thread each leaves",
+        "gullet tap-drill major_diameter=VALUE pitch=VALUE [thread_percent=VALUE] [smallest_percent=VALUE]
+               [largest_percent=VALUE] [--basis chart|overlap|forming] [--sets LIST] [--overlay FILE]...
+               [--units inch|metric] [--json]
+
+Lists the drills that leave an admissible percentage of thread, the one nearest to thread_percent first.
+For 20 threads per inch the pitch is 1/20 in. Without them the percentages are 75, 60 and 83 %, of a
+forming tap 65, 55 and 75 % (common practice).
+
+  --basis BASIS      what percentages are shares of: chart, as tap-drill charts reckon; overlap, that of
+                     ISO and UN threads; forming, for a tap that forms
+  --sets LIST        metric, fraction, number, letter, own, with commas between them; all without it
+  --overlay FILE     a shop's own drills (CSV) laid over the built-in ones; may be repeated
+
+  gullet tap-drill major_diameter='1/4 in' pitch='1/20 in' --sets fraction,number,letter
+",
+    ),
+    (
         "explain",
         "a formula described, or worked through with numbers",
         "gullet explain FORMULA [NAME=VALUE]... [--units inch|metric] [--json]

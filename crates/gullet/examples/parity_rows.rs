@@ -9,7 +9,7 @@
 #![allow(clippy::expect_used, clippy::indexing_slicing)]
 
 use gullet::formula::catalogue;
-use gullet::model::{Direction, Machine, PassKind, Practice};
+use gullet::model::{Direction, PassKind, Practice};
 use gullet::operation::{Lowering, Operation, Pass, Setup, mill};
 use gullet::plan::Part;
 use gullet::quantity::{Kind, si};

@@ -3,357 +3,6 @@ use super::status::gullet_status;
 use crate::formula::{array, scalar};
 use gullet::formula::thread::*;
 
-/// Drill diameter that leaves a percentage of thread.
-///
-///     d = D - p K P
-///
-/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
-/// pitch_m: P, pitch [m]; pitch > 0.
-/// thread_percent: p, percentage of thread [-]; 0 <= thread_percent <
-///     major_diameter/(thread_basis*pitch).
-/// thread_basis: K, basis of the percentage, over the pitch [-]; thread_basis > 0.
-/// tap_drill_diameter_m_out: d [m].
-/// Valid for: 60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of
-///     tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN
-///     overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones.
-/// Source: thread geometry of ISO 68-1 and ASME B1.1, from memory; the charts' basis: E. Oberg et
-///     al., Machinery's Handbook, 31st ed., p.2155, seen.
-/// Example: major_diameter=0.25 in; pitch=0.05 in; thread_percent=75 % => 0.20128607125 in
-///     (identity: 1/4-20 at 75 % takes a No 7 drill (0.201 in)).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_tap_drill_diameter(
-    major_diameter_m: f64,
-    pitch_m: f64,
-    thread_percent: f64,
-    thread_basis: f64,
-    tap_drill_diameter_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&tap_drill_diameter::FORMULA, &[major_diameter_m, pitch_m, thread_percent, thread_basis], tap_drill_diameter_m_out) }
-}
-
-/// gullet_tap_drill_diameter over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_tap_drill_diameter_array(
-    count: usize,
-    major_diameter_m: *const f64,
-    pitch_m: *const f64,
-    thread_percent: *const f64,
-    thread_basis: *const f64,
-    tap_drill_diameter_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&tap_drill_diameter::FORMULA, count, [major_diameter_m, pitch_m, thread_percent, thread_basis], tap_drill_diameter_m_out, status_out) }
-}
-
-/// Percentage of thread that a drill leaves.
-///
-///     p = (D - d)/(K P)
-///
-/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
-/// pitch_m: P, pitch [m]; pitch > 0.
-/// drill_diameter_m: d, drill diameter [m]; 0 < drill_diameter <= major_diameter.
-/// thread_basis: K, basis of the percentage, over the pitch [-]; thread_basis > 0.
-/// thread_percent_out: p [-].
-/// Valid for: 60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of
-///     tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN
-///     overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones.
-/// Source: thread geometry of ISO 68-1 and ASME B1.1, from memory; the charts' basis: E. Oberg et
-///     al., Machinery's Handbook, 31st ed., p.2155, seen.
-/// Example: major_diameter=0.0600 in; pitch=0.0125 in; drill_diameter=0.0512 in;
-///     thread_basis=1.2990381 => 54 % (E. Oberg et al., Machinery's Handbook, 31st ed., table 2
-///     p.2155, seen).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_percent(
-    major_diameter_m: f64,
-    pitch_m: f64,
-    drill_diameter_m: f64,
-    thread_basis: f64,
-    thread_percent_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&thread_percent::FORMULA, &[major_diameter_m, pitch_m, drill_diameter_m, thread_basis], thread_percent_out) }
-}
-
-/// gullet_thread_percent over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_percent_array(
-    count: usize,
-    major_diameter_m: *const f64,
-    pitch_m: *const f64,
-    drill_diameter_m: *const f64,
-    thread_basis: *const f64,
-    thread_percent_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&thread_percent::FORMULA, count, [major_diameter_m, pitch_m, drill_diameter_m, thread_basis], thread_percent_out, status_out) }
-}
-
-/// Single-point passes of equal chip area whose first one is not deeper than allowed.
-///
-///     N = ceil((h/a_1)^2)
-///
-/// thread_height_m: h, height of the thread [m]; thread_height > 0.
-/// first_depth_m: a_1, largest depth of the first pass [m]; first_depth > 0.
-/// threading_passes_out: N [-].
-/// Valid for: flank infeed; at least 1; a quotient within 1e-9, relative, above a whole number
-///     counts as that number; spring passes come on top.
-/// Source: derived: equal chip area, a_i = h sqrt(i/N).
-/// Example: thread_height=0.92 mm; first_depth=0.25 mm => 14 (own arithmetic: 13.54 rounded up).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_threading_passes(
-    thread_height_m: f64,
-    first_depth_m: f64,
-    threading_passes_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&threading_passes::FORMULA, &[thread_height_m, first_depth_m], threading_passes_out) }
-}
-
-/// gullet_threading_passes over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_threading_passes_array(
-    count: usize,
-    thread_height_m: *const f64,
-    first_depth_m: *const f64,
-    threading_passes_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&threading_passes::FORMULA, count, [thread_height_m, first_depth_m], threading_passes_out, status_out) }
-}
-
-/// Depth from the crest after a pass of single-point threading at equal chip area.
-///
-///     a_i = h sqrt(i/N)
-///
-/// thread_height_m: h, height of the thread [m]; thread_height >= 0.
-/// passes: N, number of passes [-]; passes >= 1.
-/// index: i, number of the pass [-]; 1 <= index <= passes.
-/// threading_depth_m_out: a_i [m].
-/// Valid for: flank infeed, a straight-flanked thread; measured square to the axis.
-/// Source: derived: chip area grows with the square of the depth.
-/// Example: thread_height=1.2 mm; passes=9; index=4 => 0.8 mm (identity: 1.2 x 2/3 mm).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_threading_depth(
-    thread_height_m: f64,
-    passes: f64,
-    index: f64,
-    threading_depth_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&threading_depth::FORMULA, &[thread_height_m, passes, index], threading_depth_m_out) }
-}
-
-/// gullet_threading_depth over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_threading_depth_array(
-    count: usize,
-    thread_height_m: *const f64,
-    passes: *const f64,
-    index: *const f64,
-    threading_depth_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&threading_depth::FORMULA, count, [thread_height_m, passes, index], threading_depth_m_out, status_out) }
-}
-
-/// Largest thread mill for an internal thread.
-///
-///     D_c = k D
-///
-/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
-/// diameter_ratio: k, cutter over major diameter that is allowed [-]; 0 < diameter_ratio < 1.
-/// thread_mill_largest_diameter_m_out: D_c [m].
-/// Valid for: ratios of 2/3 to 3/4 keep the flanks true enough for common threads;
-///     internal_thread_mill_widening tells how true; coarse pitches need less.
-/// Source: common practice, no source.
-/// Example: major_diameter=12 mm; diameter_ratio=0.75 => 9 mm (own arithmetic).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_mill_largest_diameter(
-    major_diameter_m: f64,
-    diameter_ratio: f64,
-    thread_mill_largest_diameter_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&thread_mill_largest_diameter::FORMULA, &[major_diameter_m, diameter_ratio], thread_mill_largest_diameter_m_out) }
-}
-
-/// gullet_thread_mill_largest_diameter over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_mill_largest_diameter_array(
-    count: usize,
-    major_diameter_m: *const f64,
-    diameter_ratio: *const f64,
-    thread_mill_largest_diameter_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&thread_mill_largest_diameter::FORMULA, count, [major_diameter_m, diameter_ratio], thread_mill_largest_diameter_m_out, status_out) }
-}
-
-/// Axial amount by which a ringed cutter of the thread's own profile mills each flank of an internal
-///     thread too wide.
-///
-///     delta_f = P^2 D_c/(4 pi^2 tan(alpha) D (D - D_c))
-///
-/// pitch_m: P, lead of the thread; its pitch where it has one start [m]; pitch >= 0.
-/// feature_diameter_m: D, diameter at which the flank is looked at [m]; feature_diameter > 0.
-/// cutter_diameter_m: D_c, cutter diameter [m]; 0 < cutter_diameter < feature_diameter.
-/// flank_angle_rad: alpha, angle of the flank from the normal to the axis; 30 deg of 60 deg threads
-///     [rad]; 0 deg < flank_angle < 90 deg.
-/// internal_thread_mill_widening_m_out: delta_f [m].
-/// Valid for: cutter axis along the thread's, rings without lead; second order of the angle beside
-///     the deepest point: within 7 % of the exact envelope for common metric threads.
-/// Source: derived: envelope of the rings along the helix.
-/// Example: pitch=1.5 mm; feature_diameter=20 mm; cutter_diameter=16 mm => 0.0197430118 mm
-///     (identity: 36/(320 pi^2 tan(30 deg)) mm).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_internal_thread_mill_widening(
-    pitch_m: f64,
-    feature_diameter_m: f64,
-    cutter_diameter_m: f64,
-    flank_angle_rad: f64,
-    internal_thread_mill_widening_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&internal_thread_mill_widening::FORMULA, &[pitch_m, feature_diameter_m, cutter_diameter_m, flank_angle_rad], internal_thread_mill_widening_m_out) }
-}
-
-/// gullet_internal_thread_mill_widening over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_internal_thread_mill_widening_array(
-    count: usize,
-    pitch_m: *const f64,
-    feature_diameter_m: *const f64,
-    cutter_diameter_m: *const f64,
-    flank_angle_rad: *const f64,
-    internal_thread_mill_widening_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&internal_thread_mill_widening::FORMULA, count, [pitch_m, feature_diameter_m, cutter_diameter_m, flank_angle_rad], internal_thread_mill_widening_m_out, status_out) }
-}
-
-/// Axial shift between two turns of a thread mill with several rings: the whole pitches its rings
-///     cover.
-///
-///     L_s = P floor(l/P)
-///
-/// cutting_length_m: l, length of the rings [m]; cutting_length >= pitch.
-/// pitch_m: P, pitch of the thread [m]; pitch > 0.
-/// thread_mill_axial_shift_m_out: L_s [m].
-/// Valid for: single start; a quotient within 1e-9, relative, below a whole number counts as that
-///     number; passes by pass_count over the thread's length.
-/// Source: derived: rings fall into their own grooves only after whole pitches.
-/// Example: cutting_length=10 mm; pitch=1.5 mm => 9 mm (own arithmetic: six pitches).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_mill_axial_shift(
-    cutting_length_m: f64,
-    pitch_m: f64,
-    thread_mill_axial_shift_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&thread_mill_axial_shift::FORMULA, &[cutting_length_m, pitch_m], thread_mill_axial_shift_m_out) }
-}
-
-/// gullet_thread_mill_axial_shift over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_mill_axial_shift_array(
-    count: usize,
-    cutting_length_m: *const f64,
-    pitch_m: *const f64,
-    thread_mill_axial_shift_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&thread_mill_axial_shift::FORMULA, count, [cutting_length_m, pitch_m], thread_mill_axial_shift_m_out, status_out) }
-}
-
-/// Travel of the cutter centre for one axial position of a thread mill: in, turns, out.
-///
-///     L = k L_t + 2 l_e
-///
-/// turn_length_m: L_t, travel of one turn of the helix [m]; turn_length > 0.
-/// turns_turns: k, turns: one with rings over the whole length, one a pitch with a single ring
-///     [turns]; turns >= 1.
-/// entry_length_m: l_e, travel of the entry arc; the exit is as long [m]; entry_length >= 0.
-/// thread_milling_travel_m_out: L [m].
-/// Valid for: turn_length by helix_turn_length over the pitch; feed of the cutter centre by
-///     inside_arc_feed at the major diameter, by outside_arc_feed at the minor one.
-/// Source: derived: sum of the moves.
-/// Example: turn_length=20 mm; turns=1; entry_length=6 mm => 32 mm (own arithmetic).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_milling_travel(
-    turn_length_m: f64,
-    turns_turns: f64,
-    entry_length_m: f64,
-    thread_milling_travel_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&thread_milling_travel::FORMULA, &[turn_length_m, turns_turns, entry_length_m], thread_milling_travel_m_out) }
-}
-
-/// gullet_thread_milling_travel over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_milling_travel_array(
-    count: usize,
-    turn_length_m: *const f64,
-    turns_turns: *const f64,
-    entry_length_m: *const f64,
-    thread_milling_travel_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&thread_milling_travel::FORMULA, count, [turn_length_m, turns_turns, entry_length_m], thread_milling_travel_m_out, status_out) }
-}
-
-/// Mean removal rate while a thread mill cuts an internal thread of 60 deg from its minor diameter
-///     to its full depth in one turn.
-///
-///     Q = (35 sqrt(3)/256) pi D_2 P l/t
-///
-/// pitch_m: P, pitch of the thread [m]; pitch > 0.
-/// thread_length_m: l, length of the thread that is cut at once [m]; thread_length >= 0.
-/// pitch_diameter_m: D_2, pitch diameter of the thread [m]; pitch_diameter > 0.
-/// turn_time_s: t, time of the turn [s]; turn_time > 0.
-/// thread_milling_removal_rate_m3_per_s_out: Q [m3/s].
-/// Valid for: basic profile of ISO 68-1: a groove 5/8 H deep, 3/4 P wide at the minor and 1/8 P at
-///     the major diameter; the tap drill at the minor diameter.
-/// Source: derived: section 35 sqrt(3)/256 P^2 of the groove, one groove a pitch, on the pitch
-///     diameter.
-/// Example: pitch=1.75 mm; thread_length=14 mm; pitch_diameter=10.863 mm; turn_time=6 s =>
-///     32.9991834 mm3/s (identity: M12).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_milling_removal_rate(
-    pitch_m: f64,
-    thread_length_m: f64,
-    pitch_diameter_m: f64,
-    turn_time_s: f64,
-    thread_milling_removal_rate_m3_per_s_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&thread_milling_removal_rate::FORMULA, &[pitch_m, thread_length_m, pitch_diameter_m, turn_time_s], thread_milling_removal_rate_m3_per_s_out) }
-}
-
-/// gullet_thread_milling_removal_rate over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_milling_removal_rate_array(
-    count: usize,
-    pitch_m: *const f64,
-    thread_length_m: *const f64,
-    pitch_diameter_m: *const f64,
-    turn_time_s: *const f64,
-    thread_milling_removal_rate_m3_per_s_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&thread_milling_removal_rate::FORMULA, count, [pitch_m, thread_length_m, pitch_diameter_m, turn_time_s], thread_milling_removal_rate_m3_per_s_out, status_out) }
-}
-
 /// Height of the fundamental triangle of a 60 deg thread.
 ///
 ///     H = sqrt(3) P/2
@@ -412,4 +61,344 @@ pub unsafe extern "C" fn gullet_internal_thread_height_array(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     unsafe { array(&internal_thread_height::FORMULA, count, [pitch_m], internal_thread_height_m_out, status_out) }
+}
+
+/// Height of a 60 deg external thread with a rounded root.
+///
+///     h_3 = 17 sqrt(3) P/48
+///
+/// pitch_m: P, pitch [m]; pitch > 0.
+/// external_thread_height_m_out: h_3 [m].
+/// Valid for: 60 deg threads, metric and unified; 17/24 of the fundamental triangle, 0.613435 P; a
+///     root of radius P sqrt(3)/12.
+/// Source: ISO 68-1, ISO 965-1 and DIN 13-1, from memory.
+/// Example: pitch=1.5 mm => 0.920 mm (table of basic dimensions of M10, DIN 13-1, from memory).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_external_thread_height(
+    pitch_m: f64,
+    external_thread_height_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&external_thread_height::FORMULA, &[pitch_m], external_thread_height_m_out) }
+}
+
+/// gullet_external_thread_height over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_external_thread_height_array(
+    count: usize,
+    pitch_m: *const f64,
+    external_thread_height_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&external_thread_height::FORMULA, count, [pitch_m], external_thread_height_m_out, status_out) }
+}
+
+/// Basic pitch diameter of a 60 deg thread.
+///
+///     D_2 = D - 3 sqrt(3) P/8
+///
+/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
+/// pitch_m: P, pitch [m]; 0 < pitch < major_diameter/sqrt(3).
+/// thread_pitch_diameter_m_out: D_2 [m].
+/// Valid for: 60 deg threads, metric and unified; basic size, without allowance or tolerance;
+///     0.649519 P below the major diameter.
+/// Source: ISO 724 and ASME B1.1, from memory.
+/// Example: major_diameter=10 mm; pitch=1.5 mm => 9.026 mm (ISO 724, M10, from memory).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_thread_pitch_diameter(
+    major_diameter_m: f64,
+    pitch_m: f64,
+    thread_pitch_diameter_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&thread_pitch_diameter::FORMULA, &[major_diameter_m, pitch_m], thread_pitch_diameter_m_out) }
+}
+
+/// gullet_thread_pitch_diameter over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_thread_pitch_diameter_array(
+    count: usize,
+    major_diameter_m: *const f64,
+    pitch_m: *const f64,
+    thread_pitch_diameter_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&thread_pitch_diameter::FORMULA, count, [major_diameter_m, pitch_m], thread_pitch_diameter_m_out, status_out) }
+}
+
+/// Basic minor diameter of a 60 deg internal thread.
+///
+///     D_1 = D - 5 sqrt(3) P/8
+///
+/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
+/// pitch_m: P, pitch [m]; 0 < pitch < major_diameter/sqrt(3).
+/// thread_minor_diameter_m_out: D_1 [m].
+/// Valid for: 60 deg threads, metric and unified; basic size, without allowance or tolerance;
+///     1.082532 P below the major diameter: 100 % on the ISO and UN overlap basis.
+/// Source: ISO 724 and ASME B1.1, from memory.
+/// Example: major_diameter=10 mm; pitch=1.5 mm => 8.376 mm (ISO 724, M10, from memory).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_thread_minor_diameter(
+    major_diameter_m: f64,
+    pitch_m: f64,
+    thread_minor_diameter_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&thread_minor_diameter::FORMULA, &[major_diameter_m, pitch_m], thread_minor_diameter_m_out) }
+}
+
+/// gullet_thread_minor_diameter over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_thread_minor_diameter_array(
+    count: usize,
+    major_diameter_m: *const f64,
+    pitch_m: *const f64,
+    thread_minor_diameter_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&thread_minor_diameter::FORMULA, count, [major_diameter_m, pitch_m], thread_minor_diameter_m_out, status_out) }
+}
+
+/// Root diameter of a 60 deg external thread with a rounded root.
+///
+///     d_3 = D - 17 sqrt(3) P/24
+///
+/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
+/// pitch_m: P, pitch [m]; 0 < pitch < major_diameter/sqrt(3).
+/// thread_root_diameter_m_out: d_3 [m].
+/// Valid for: 60 deg threads, metric and unified; basic size, without allowance or tolerance;
+///     1.226869 P below the major diameter.
+/// Source: ISO 724, ISO 965-1 and DIN 13-1, from memory.
+/// Example: major_diameter=10 mm; pitch=1.5 mm => 8.160 mm (table of basic dimensions of M10, DIN
+///     13-1, from memory).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_thread_root_diameter(
+    major_diameter_m: f64,
+    pitch_m: f64,
+    thread_root_diameter_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&thread_root_diameter::FORMULA, &[major_diameter_m, pitch_m], thread_root_diameter_m_out) }
+}
+
+/// gullet_thread_root_diameter over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_thread_root_diameter_array(
+    count: usize,
+    major_diameter_m: *const f64,
+    pitch_m: *const f64,
+    thread_root_diameter_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&thread_root_diameter::FORMULA, count, [major_diameter_m, pitch_m], thread_root_diameter_m_out, status_out) }
+}
+
+/// Lead of a thread: the advance of one turn.
+///
+///     P_h = s P
+///
+/// pitch_m: P, pitch [m]; pitch > 0.
+/// starts: s, starts of the thread [-]; starts >= 1.
+/// thread_lead_m_out: P_h [m].
+/// Valid for: the feed per revolution of tapping and threading is the lead, not the pitch, where
+///     there are several starts.
+/// Source: definition; ISO 5408, from memory.
+/// Example: pitch=2 mm; starts=3 => 6 mm (own arithmetic).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_thread_lead(
+    pitch_m: f64,
+    starts: f64,
+    thread_lead_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&thread_lead::FORMULA, &[pitch_m, starts], thread_lead_m_out) }
+}
+
+/// gullet_thread_lead over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_thread_lead_array(
+    count: usize,
+    pitch_m: *const f64,
+    starts: *const f64,
+    thread_lead_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&thread_lead::FORMULA, count, [pitch_m, starts], thread_lead_m_out, status_out) }
+}
+
+/// Pitch of a thread that is named by its threads per inch.
+///
+///     P = 1 in/N
+///
+/// threads_per_inch: N, threads per inch [-]; threads_per_inch > 0.
+/// pitch_from_threads_per_inch_m_out: P [m].
+/// Valid for: exact: the inch is 25.4 mm.
+/// Source: definition; ASME B1.1, from memory.
+/// Example: threads_per_inch=20 => 1.27 mm (identity: 25.4/20 mm).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_pitch_from_threads_per_inch(
+    threads_per_inch: f64,
+    pitch_from_threads_per_inch_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&pitch_from_threads_per_inch::FORMULA, &[threads_per_inch], pitch_from_threads_per_inch_m_out) }
+}
+
+/// gullet_pitch_from_threads_per_inch over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_pitch_from_threads_per_inch_array(
+    count: usize,
+    threads_per_inch: *const f64,
+    pitch_from_threads_per_inch_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&pitch_from_threads_per_inch::FORMULA, count, [threads_per_inch], pitch_from_threads_per_inch_m_out, status_out) }
+}
+
+/// Major diameter of a numbered machine-screw size.
+///
+///     D = 0.060 in + 0.013 in N
+///
+/// size: N, number of the size [-]; 0 <= size <= 30.
+/// numbered_screw_diameter_m_out: D [m].
+/// Valid for: unified machine screws, number 0 and up; today's standard ends at 12.
+/// Source: ASME B1.1, from memory.
+/// Example: size=10 => 0.1900 in (ASME B1.1, basic major diameter of No 10, from memory).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_numbered_screw_diameter(
+    size: f64,
+    numbered_screw_diameter_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&numbered_screw_diameter::FORMULA, &[size], numbered_screw_diameter_m_out) }
+}
+
+/// gullet_numbered_screw_diameter over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_numbered_screw_diameter_array(
+    count: usize,
+    size: *const f64,
+    numbered_screw_diameter_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&numbered_screw_diameter::FORMULA, count, [size], numbered_screw_diameter_m_out, status_out) }
+}
+
+/// Tap drill by the rule of the workshop: major diameter less the pitch.
+///
+///     d = D - P
+///
+/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
+/// pitch_m: P, pitch [m]; 0 < pitch < major_diameter.
+/// tap_drill_by_rule_m_out: d [m].
+/// Valid for: 60 deg threads, cutting taps; 77 % of thread on the basis of tap-drill charts, 92 % of
+///     the ISO and UN overlap; the standard rounds to a drill at hand.
+/// Source: ISO 2306, from memory.
+/// Example: major_diameter=12 mm; pitch=1.75 mm => 10.2 mm (ISO 2306, M12, from memory: rounded to a
+///     drill).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_tap_drill_by_rule(
+    major_diameter_m: f64,
+    pitch_m: f64,
+    tap_drill_by_rule_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&tap_drill_by_rule::FORMULA, &[major_diameter_m, pitch_m], tap_drill_by_rule_m_out) }
+}
+
+/// gullet_tap_drill_by_rule over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_tap_drill_by_rule_array(
+    count: usize,
+    major_diameter_m: *const f64,
+    pitch_m: *const f64,
+    tap_drill_by_rule_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&tap_drill_by_rule::FORMULA, count, [major_diameter_m, pitch_m], tap_drill_by_rule_m_out, status_out) }
+}
+
+/// Drill diameter for a forming tap that is to leave a percentage of thread.
+///
+///     d = D - 0.68 p P
+///
+/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
+/// pitch_m: P, pitch [m]; pitch > 0.
+/// thread_percent: p, percentage of thread [-]; 0 <= thread_percent < major_diameter/(0.68*pitch).
+/// form_tap_drill_diameter_m_out: d [m].
+/// Valid for: 60 deg threads; forming taps move metal into the crest, so the hole is larger than for
+///     a cutting tap; percentages near 65 are usual; trial holes decide.
+/// Source: form of tap makers' charts (0.0068 times the percentage, over the threads per inch), from
+///     memory.
+/// Example: major_diameter=1/4 in; pitch=0.05 in; thread_percent=65 % => 0.2279 in (own arithmetic:
+///     0.25 - 0.68 x 0.65/20 in).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_form_tap_drill_diameter(
+    major_diameter_m: f64,
+    pitch_m: f64,
+    thread_percent: f64,
+    form_tap_drill_diameter_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&form_tap_drill_diameter::FORMULA, &[major_diameter_m, pitch_m, thread_percent], form_tap_drill_diameter_m_out) }
+}
+
+/// gullet_form_tap_drill_diameter over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_form_tap_drill_diameter_array(
+    count: usize,
+    major_diameter_m: *const f64,
+    pitch_m: *const f64,
+    thread_percent: *const f64,
+    form_tap_drill_diameter_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&form_tap_drill_diameter::FORMULA, count, [major_diameter_m, pitch_m, thread_percent], form_tap_drill_diameter_m_out, status_out) }
+}
+
+/// Percentage of thread that a forming tap leaves in a drilled hole.
+///
+///     p = (D - d)/(0.68 P)
+///
+/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
+/// pitch_m: P, pitch [m]; pitch > 0.
+/// drill_diameter_m: d, drill diameter [m]; 0 < drill_diameter <= major_diameter.
+/// form_thread_percent_out: p [-].
+/// Valid for: 60 deg threads; forming taps; not the percentage of a cutting tap.
+/// Source: form of tap makers' charts (0.0068 times the percentage, over the threads per inch), from
+///     memory.
+/// Example: major_diameter=6 mm; pitch=1 mm; drill_diameter=5.558 mm => 65 % (own arithmetic:
+///     0.442/0.68).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_form_thread_percent(
+    major_diameter_m: f64,
+    pitch_m: f64,
+    drill_diameter_m: f64,
+    form_thread_percent_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&form_thread_percent::FORMULA, &[major_diameter_m, pitch_m, drill_diameter_m], form_thread_percent_out) }
+}
+
+/// gullet_form_thread_percent over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_form_thread_percent_array(
+    count: usize,
+    major_diameter_m: *const f64,
+    pitch_m: *const f64,
+    drill_diameter_m: *const f64,
+    form_thread_percent_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&form_thread_percent::FORMULA, count, [major_diameter_m, pitch_m, drill_diameter_m], form_thread_percent_out, status_out) }
 }

@@ -241,7 +241,7 @@ fn operations() -> Vec<Row> {
 }
 
 /// Columns padded to the widest cell, the last one as it comes.
-fn table(rows: &[Row]) -> String {
+pub fn table(rows: &[Row]) -> String {
     let columns = rows.iter().map(|(cells, _)| cells.len()).max().unwrap_or(0);
     let widths: Vec<usize> = (0..columns)
         .map(|column| {

@@ -12,6 +12,7 @@ mod reference;
 mod schema;
 mod spreads;
 mod study;
+mod tap_drill;
 
 pub use operate::quoted as operate_words;
 
@@ -33,6 +34,7 @@ pub fn run(name: &str, words: &[String]) -> Result<Answer> {
         "reference" => reference::run(words),
         "schema" => schema::run(words),
         "study" => study::run(words),
+        "tap-drill" => tap_drill::run(words),
         "help" => help::run(words),
         _ => Err(unknown_name("command", name, help::names()).into()),
     }

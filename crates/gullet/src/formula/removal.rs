@@ -20,6 +20,21 @@ formulas! {
         = a_p * a_e * v_f
     }
 
+    axial_depth_for_removal_rate {
+        symbol "a_p", "a_p";
+        meaning "Axial depth of the plain cut that removes as much as another at the same radial depth and feed.";
+        removal_rate Q: VolumeRate, from 0.0, "removal rate";
+        radial_depth a_e: Length, above 0.0, "working engagement, across the axis";
+        table_feed v_f: Velocity, above 0.0, "feed of the cutter's axis";
+        -> Length;
+        equation "a_p = Q/(a_e v_f)", r"a_p = \frac{Q}{a_e v_f}";
+        valid "profiles that take more at their crest than at their foot, such as threads: the mean width of the section";
+        source "derived: inverse of milling_removal_rate";
+        example "removal_rate=108000 mm3/min; radial_depth=60 mm; table_feed=600 mm/min" => "3 mm", 1e-12,
+            "own arithmetic on the inputs of Kalpakjian & Schmid, Manufacturing Engineering & Technology, Ex. 24.2 p.667";
+        = Q / (a_e * v_f)
+    }
+
     turning_removal_rate {
         symbol "Q", "Q";
         meaning "Removal rate of a turning cut.";

@@ -25,6 +25,28 @@ formulas! {
         }
     }
 
+    tilted_edge_mean_thickness_ratio {
+        symbol "r_m", "r_m";
+        meaning "Mean chip thickness along the engaged arc of a tilted ball or corner radius over that of an edge along the axis.";
+        edge_diameter d: Length, above 0.0, "diameter of the ball; twice the corner radius";
+        axial_depth a_p: Length, above 0.0, to edge_diameter / 2.0, "depth of cut along the surface normal";
+        tilt_angle beta: Angle, from 0.0, to PI / 2.0, default 0.0, "tilt between the tool axis and the surface normal";
+        -> Ratio;
+        equation "r_m = (2 sin((beta + gamma)/2) sin((gamma - beta)/2) + max(beta + psi - pi/2, 0))/psi; psi = acos(1 - 2 a_p/d); gamma = min(beta + psi, pi/2)",
+            r"r_m = \frac{2 \sin\frac{\beta + \gamma}{2} \sin\frac{\gamma - \beta}{2} + \max\left(\beta + \psi - \frac{\pi}{2}, 0\right)}{\psi},\quad \psi = \arccos\left(1 - \frac{2 a_p}{d}\right),\ \gamma = \min\left(\beta + \psi, \frac{\pi}{2}\right)";
+        valid "at phi = 90 deg, feed much smaller than the edge's diameter; beyond 90 deg the shank's cylinder cuts; angles in radians";
+        source "derived: integral of the sine of the cutting-edge angle from beta to beta + psi; without tilt it is round_edge_mean_thickness_ratio";
+        example "edge_diameter=12 mm; axial_depth=3 mm; tilt_angle=30 deg" => "0.826993343133", 1e-12, "identity: (cos 30 deg - cos 90 deg)/(pi/3)";
+        = {
+            let psi = side_arc(d, a_p);
+            let quarter: quantity::Angle = si(PI / 2.0);
+            let beta = min(beta, quarter);
+            let gamma = min(beta + psi, quarter);
+            let chord = 2.0 * sin((beta + gamma) / 2.0) * sin((gamma - beta) / 2.0);
+            (chord + max(radians(beta + psi - quarter), number(0.0))) / radians(psi)
+        }
+    }
+
     contact_diameter {
         symbol "D_k", "D_k";
         meaning "Diameter of the circle on which the point that leaves the finished surface runs.";
@@ -261,6 +283,19 @@ formulas! {
         source "definition";
         example "total=12 mm; largest_step=5 mm" => "3", 1e-12, "own arithmetic: 2.4 rounded up";
         = max(ceil((T / a) * (1.0 - crate::formula::cost::WHOLE)), number(1.0))
+    }
+
+    equal_pass {
+        symbol "a", "a";
+        meaning "What each of several equal passes takes.";
+        total T: Length, from 0.0, "depth, length or width to be taken";
+        passes N: Count, from 1.0, "number of passes";
+        -> Length;
+        equation "a = T/N", r"a = \frac{T}{N}";
+        valid "with the passes of pass_count none takes more than the largest step";
+        source "definition";
+        example "total=12 mm; passes=3" => "4 mm", 1e-12, "own arithmetic";
+        = T / N
     }
 
     passes_time {

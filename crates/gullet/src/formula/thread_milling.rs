@@ -4,7 +4,7 @@ use super::define::formulas;
 use super::finish::SQRT_3;
 
 formulas! {
-    topic "thread";
+    topic "thread_milling";
 
     thread_mill_largest_diameter {
         symbol "D_c", "D_c";
@@ -49,7 +49,7 @@ formulas! {
 
     thread_milling_travel {
         symbol "L", "L";
-        meaning "Travel of the cutter centre for one axial position of a thread mill: in, turns, out.";
+        meaning "Travel of the cutter centre at one axial position of a thread mill, or at one level of a bore: in, turns, out.";
         turn_length L_t: Length, above 0.0, "travel of one turn of the helix";
         turns k: Turns, from 1.0, "turns: one with rings over the whole length, one a pitch with a single ring";
         entry_length l_e: Length, from 0.0, "travel of the entry arc; the exit is as long";
@@ -74,5 +74,20 @@ formulas! {
         source "derived: section 35 sqrt(3)/256 P^2 of the groove, one groove a pitch, on the pitch diameter";
         example "pitch=1.75 mm; thread_length=14 mm; pitch_diameter=10.863 mm; turn_time=6 s" => "32.9991834 mm3/s", 1e-8, "identity: M12";
         = (35.0 * super::SQRT_3 / 256.0) * PI * D_2 * P * l / t
+    }
+
+    external_thread_milling_removal_rate {
+        symbol "Q", "Q";
+        meaning "Mean removal rate while a thread mill cuts an external thread of 60 deg from its major diameter to its full depth in one turn.";
+        pitch P: Length, above 0.0, "pitch of the thread";
+        thread_length l: Length, from 0.0, "length of the thread that is cut at once";
+        pitch_diameter D_2: Length, above 0.0, "pitch diameter of the thread";
+        turn_time t: Time, above 0.0, "time of the turn";
+        -> VolumeRate;
+        equation "Q = (425 sqrt(3)/2304) pi D_2 P l/t", r"Q = \frac{425 \sqrt{3}}{2304} \pi D_2 P \frac{l}{t}";
+        valid "basic profile of ISO 68-1: a groove 17/24 H deep, 7/8 P wide at the major diameter, counted down to a flat of P/6 in place of the rounded root, which is on the safe side; the blank at the major diameter";
+        source "derived: section 425 sqrt(3)/2304 P^2 of the groove, one groove a pitch, on the pitch diameter";
+        example "pitch=1.75 mm; thread_length=14 mm; pitch_diameter=10.863 mm; turn_time=6 s" => "44.522707729 mm3/s", 1e-9, "identity: M12";
+        = (425.0 * super::SQRT_3 / 2304.0) * PI * D_2 * P * l / t
     }
 }

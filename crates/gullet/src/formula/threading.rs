@@ -123,6 +123,23 @@ formulas! {
         = v_max / P_h
     }
 
+    threading_most_passes {
+        symbol "N_max", r"N_\mathrm{max}";
+        meaning "Most passes of single-point threading at equal chip area whose last infeed still cuts.";
+        thread_height h: Length, above 0.0, "height of the thread";
+        smallest_infeed s: Length, above 0.0, default 0.05e-3, "smallest infeed of a pass";
+        -> Count;
+        equation "N_max = floor(c^2/(2 c - 1)); c = max(h/s, 1)", r"N_\mathrm{max} = \left\lfloor\frac{c^2}{2 c - 1}\right\rfloor,\quad c = \max\left(\frac{h}{s}, 1\right)";
+        valid "at least 1; a quotient within 1e-9, relative, below a whole number counts as that number; an infeed below about 0.05 mm rubs (common practice, no source)";
+        source "derived: threading_infeed of the last pass, solved for the number of passes";
+        example "thread_height=1 mm; smallest_infeed=0.1 mm" => "5", 1e-12,
+            "own arithmetic: the fifth of five passes takes 0.106 mm, the sixth of six 0.087 mm";
+        = {
+            let c = max(h / s, number(1.0));
+            floor(c * c / (2.0 * c - number(1.0)) * (1.0 + crate::formula::cost::WHOLE))
+        }
+    }
+
     threading_pass_count {
         symbol "N_t", "N_t";
         meaning "Passes of single-point threading over all starts, spring passes included.";

@@ -5,6 +5,12 @@ use crate::error::Problem;
 use crate::quantity::{self, Angle, Kind, Length, Pressure, RotationalSpeed, UnitSystem, si};
 use crate::table::ToolMaterial;
 
+/// Modulus of elasticity of steel, high speed steel too, in Pa (handbook-typical, from memory).
+pub(crate) const STEEL_MODULUS: f64 = 206e9;
+
+/// Modulus of elasticity of solid carbide, in Pa (handbook-typical, from memory).
+pub(crate) const CARBIDE_MODULUS: f64 = 600e9;
+
 /// Shape of the cutting end.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum CutterForm {
@@ -51,11 +57,10 @@ impl Cutter {
     /// Modulus of elasticity of the body: 206 GPa for high speed steel and for the steel body of a
     /// face mill, 600 GPa for solid carbide (handbook-typical values, from memory).
     pub fn modulus(&self) -> Pressure {
-        let steel = 206e9;
         si(match (self.form, self.material) {
-            (CutterForm::FaceMill(_), _) => steel,
-            (_, ToolMaterial::UncoatedCarbide | ToolMaterial::CoatedCarbide) => 600e9,
-            _ => steel,
+            (CutterForm::FaceMill(_), _) => STEEL_MODULUS,
+            (_, ToolMaterial::UncoatedCarbide | ToolMaterial::CoatedCarbide) => CARBIDE_MODULUS,
+            _ => STEEL_MODULUS,
         })
     }
 

@@ -6,6 +6,7 @@ mod hold;
 mod machine;
 mod practice;
 
+pub(crate) use cutter::{CARBIDE_MODULUS, STEEL_MODULUS};
 pub use cutter::{Cutter, CutterForm};
 pub use hold::{Blank, Clamping, Hold};
 pub use machine::{Drive, Feed, Machine, Readout};

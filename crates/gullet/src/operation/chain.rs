@@ -14,7 +14,7 @@ use crate::formula::{
 use crate::model::Direction;
 use crate::quantity::math::{asin, max, min, number, select};
 use crate::quantity::{
-    Angle, Kind, Length, Power, Pressure, Ratio, RotationalSpeed, Torque, VolumeRate, si,
+    Angle, Force, Kind, Length, Power, Pressure, Ratio, RotationalSpeed, Torque, VolumeRate, si,
 };
 
 /// How the cutter meets the work: the diameter that cuts, the edges of the work, the edge's angle.
@@ -269,25 +269,17 @@ pub(crate) fn peak_load(
 ) -> Peak {
     let k_peak = law.force(log, max_chip, inputs.wear_factor);
     let (tooth_sum, relief) = if log.records() {
-        let sum = force::tooth_sum_factor::step(
+        tooth_factors(
             log,
             inputs.teeth,
             geometry.arc,
             geometry.largest_sine,
-            law.exponent,
-        );
-        let relief = force::helix_relief_factor::step(
-            log,
-            inputs.teeth,
-            geometry.arc,
             geometry.chip_ratio,
             law.exponent,
-            sum,
             inputs.axial_depth,
             inputs.diameter,
             inputs.helix_angle,
-        );
-        (sum, relief)
+        )
     } else {
         (law.tooth_sum, law.relief)
     };
@@ -301,42 +293,107 @@ pub(crate) fn peak_load(
     );
     let in_plane = force::in_plane_force::step(log, tangential, inputs.radial_force_ratio);
     let axial = force::helix_axial_force::step(log, tangential, inputs.helix_angle);
-    let flute_diameter =
-        deflection::fluted_equivalent_diameter::step(log, inputs.diameter, number(0.8));
     // A face mill's body is solid: its arbor bends, not a fluted length.
     let fluted = if kinds.face_mill {
         si(0.0)
     } else {
         min(inputs.flute_length, inputs.stick_out)
     };
-    let deflection = deflection::stepped_cutter_deflection::step(
+    let deflection = bending(
         log,
         in_plane,
-        inputs.stick_out,
+        inputs.diameter,
         fluted,
-        flute_diameter,
+        inputs.stick_out,
         inputs.shank_diameter,
         inputs.modulus,
     );
-    let along = holding::required_clamping_force::step(
+    let clamping_needed = clamping_needed(
         log,
         in_plane,
         axial,
         inputs.friction,
         inputs.safety,
+        kinds.across_jaws,
     );
-    let across = holding::clamping_force_across::step(log, in_plane, inputs.safety);
-    let clamping_needed = if kinds.across_jaws {
-        max(along, across)
-    } else {
-        along
-    };
     Peak {
         tangential,
         in_plane,
         axial,
         deflection,
         clamping_needed,
+    }
+}
+
+/// What an arc and a helix make of the largest force of one tooth: the sum over the teeth, and helical
+/// edges over straight ones.
+#[inline(always)]
+#[allow(clippy::too_many_arguments)]
+pub(crate) fn tooth_factors(
+    log: &mut impl Log,
+    teeth: Ratio,
+    arc: Angle,
+    largest_sine: Ratio,
+    chip_ratio: Ratio,
+    exponent: Ratio,
+    axial_depth: Length,
+    diameter: Length,
+    helix_angle: Angle,
+) -> (Ratio, Ratio) {
+    let sum = force::tooth_sum_factor::step(log, teeth, arc, largest_sine, exponent);
+    let relief = force::helix_relief_factor::step(
+        log,
+        teeth,
+        arc,
+        chip_ratio,
+        exponent,
+        sum,
+        axial_depth,
+        diameter,
+        helix_angle,
+    );
+    (sum, relief)
+}
+
+/// How far the tip of a cutter bends under a force across its axis.
+#[inline(always)]
+pub(crate) fn bending(
+    log: &mut impl Log,
+    in_plane: Force,
+    diameter: Length,
+    fluted: Length,
+    stick_out: Length,
+    shank_diameter: Length,
+    modulus: Pressure,
+) -> Length {
+    let flute_diameter = deflection::fluted_equivalent_diameter::step(log, diameter, number(0.8));
+    deflection::stepped_cutter_deflection::step(
+        log,
+        in_plane,
+        stick_out,
+        fluted,
+        flute_diameter,
+        shank_diameter,
+        modulus,
+    )
+}
+
+/// Clamping force that holds the work under forces across the tool's axis and along it.
+#[inline(always)]
+pub(crate) fn clamping_needed(
+    log: &mut impl Log,
+    in_plane: Force,
+    axial: Force,
+    friction: Ratio,
+    safety: Ratio,
+    across_jaws: bool,
+) -> Force {
+    let along = holding::required_clamping_force::step(log, in_plane, axial, friction, safety);
+    let across = holding::clamping_force_across::step(log, in_plane, safety);
+    if across_jaws {
+        max(along, across)
+    } else {
+        along
     }
 }
 

@@ -11,7 +11,7 @@ use super::numbers::{
 use super::request::Operation;
 use crate::formula::{NoRecord, chip, practice, rotation};
 use crate::quantity::math::{min, select};
-use crate::quantity::{Kind, Length, RotationalSpeed, si};
+use crate::quantity::{Angle, Kind, Length, Ratio, RotationalSpeed, si};
 
 /// The wanted speed with what is marked on the cutter and with what the tables allow.
 #[inline(always)]
@@ -84,23 +84,44 @@ pub(crate) fn wanted_feed(
     let chip = practice::practice_feed_per_tooth::step(log, table, inputs.feed_factor);
     let feed = if kinds.operation == Operation::SideMilling {
         let right_angle = si(core::f64::consts::FRAC_PI_2);
-        let thinned = chip::feed_for_max_chip_thickness::step(
+        thinned_feed(
             log,
             chip,
             inputs.diameter,
             engaged.radial_depth,
             right_angle,
-        );
-        let cap = practice::thinning_cap_feed::step(log, chip, inputs.thinning_cap);
-        let feed = min(thinned, cap);
-        log.choose(Kind::Length, feed.value, || {
-            "feed per tooth, the smaller of the two".to_owned()
-        });
-        feed
+            inputs.thinning_cap,
+        )
     } else {
         chip
     };
     select(asked, inputs.asked_feed, feed)
+}
+
+/// Feed per tooth whose largest chip is the wanted one, raised for a thin cut no further than the
+/// practice's cap.
+#[inline(always)]
+pub(crate) fn thinned_feed(
+    log: &mut impl Log,
+    chip: Length,
+    diameter: Length,
+    radial_depth: Length,
+    cutting_edge_angle: Angle,
+    thinning_cap: Ratio,
+) -> Length {
+    let thinned = chip::feed_for_max_chip_thickness::step(
+        log,
+        chip,
+        diameter,
+        radial_depth,
+        cutting_edge_angle,
+    );
+    let cap = practice::thinning_cap_feed::step(log, chip, thinning_cap);
+    let feed = min(thinned, cap);
+    log.choose(Kind::Length, feed.value, || {
+        "feed per tooth, the smaller of the two".to_owned()
+    });
+    feed
 }
 
 impl Candidate {

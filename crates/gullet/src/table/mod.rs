@@ -19,6 +19,7 @@ mod rows;
 mod saw;
 mod select;
 mod speed;
+pub(crate) mod tap_drill;
 mod types;
 mod write;
 

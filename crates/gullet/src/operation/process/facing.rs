@@ -2,7 +2,7 @@
 
 use super::define::process;
 use super::ground::Ground;
-use super::lathe::{self, Edge};
+use super::lathe::{self, Edge, clamp, constant_speed_doubts, holds_speed};
 use super::limits::{Doubt, Eye, Look};
 use super::pick::pick;
 use super::{Loads, Operate, Start};
@@ -11,7 +11,7 @@ use crate::formula::{chuck, finish, power, removal, rotation, time};
 use crate::operation::cut::Log;
 use crate::operation::numbers::one;
 use crate::operation::{LimitName, WarningCode};
-use crate::quantity::math::{PI, max, min, select};
+use crate::quantity::math::{PI, max, select};
 use crate::quantity::{Length, RotationalSpeed, si};
 use crate::table::Process as TableProcess;
 
@@ -70,17 +70,6 @@ impl Own {
             thrust_share: self.thrust_share,
         }
     }
-
-    #[inline(always)]
-    fn holds_speed(&self) -> bool {
-        self.drive.value > 0.5
-    }
-}
-
-/// Largest speed of a spindle that holds the cutting speed: the machine's, or that marked on the chuck.
-#[inline(always)]
-pub(super) fn clamp(ground: &Ground, marked: RotationalSpeed) -> RotationalSpeed {
-    min(ground.highest_speed, marked)
 }
 
 impl Operate for Facing {
@@ -136,7 +125,7 @@ impl Operate for Facing {
         let knee_diameter = formula::constant_speed_knee_diameter::value(v_c, highest);
         let speed_at_end = pick(
             log,
-            own.holds_speed(),
+            holds_speed(own.drive, ground),
             |log| {
                 let knee = formula::constant_speed_knee_diameter::step(log, v_c, highest);
                 rotation::spindle_speed::step(log, v_c, max(knee, inner))
@@ -145,7 +134,7 @@ impl Operate for Facing {
         );
         let facing_time = pick(
             log,
-            own.holds_speed(),
+            holds_speed(own.drive, ground),
             |log| time::facing_time_limited_speed::step(log, outer, inner, v_c, f, highest),
             |log| formula::facing_time_fixed_speed::step(log, outer, inner, f, n),
         );
@@ -212,15 +201,11 @@ impl Operate for Facing {
     }
 
     #[inline(always)]
-    fn doubts(own: &Own, _ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
-        let marked = own.maximum_speed.value < f64::INFINITY;
+    fn doubts(own: &Own, ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
+        constant_speed_doubts(own.drive, own.maximum_speed, ground, doubt);
         doubt.doubt(
-            own.holds_speed() & !marked,
-            WarningCode::Assumed,
-            "no largest speed is marked on the chuck: the machine's highest was taken as the clamp",
-        );
-        doubt.doubt(
-            results.knee_diameter.value >= own.outer_diameter.value && own.holds_speed(),
+            results.knee_diameter.value >= own.outer_diameter.value
+                && holds_speed(own.drive, ground),
             WarningCode::MachineLimits,
             "the spindle is at its largest speed from the start: the cutting speed is not held",
         );

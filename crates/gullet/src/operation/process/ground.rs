@@ -1,6 +1,6 @@
 //! What tables, machine and practice say to an operation: numbers that are the same whatever is cut.
 
-use crate::model::{Feed, Machine, Practice};
+use crate::model::{Drive, Feed, Machine, Practice};
 use crate::operation::chain;
 use crate::operation::cut::Log;
 use crate::operation::inputs;
@@ -25,11 +25,14 @@ lanes! {
         /// Ends of a feed box that is geared to the spindle; 0 and infinite elsewhere.
         lowest_geared: Length,
         highest_geared: Length,
+        /// 1 where the spindle has steps, and cannot hold a cutting speed.
+        stepped: Ratio,
         /// 1 where the table is cranked by hand.
         by_hand: Ratio,
         travel_per_turn: Length,
         speed_factor: Ratio,
         feed_factor: Ratio,
+        thinning_cap: Ratio,
         smallest_chip: Length,
         power_share: Ratio,
         wear_factor: Ratio,
@@ -102,6 +105,7 @@ impl Ground {
             travel_per_turn,
             speed_factor,
             feed_factor,
+            thinning_cap,
             smallest_chip,
             power_share,
             wear_factor,
@@ -129,6 +133,7 @@ impl Ground {
             travel_per_turn,
             speed_factor,
             feed_factor,
+            thinning_cap,
             smallest_chip,
             power_share,
             wear_factor,
@@ -142,6 +147,10 @@ impl Ground {
             speed_high,
             speed_chosen,
             assumed,
+            stepped: si(f64::from(u8::from(matches!(
+                machine.drive,
+                Drive::Stepped(_)
+            )))),
             by_hand: si(f64::from(u8::from(machine.feed == Feed::Hand))),
             lowest_geared: lowest_geared.unwrap_or(si(0.0)),
             highest_geared: highest_geared.unwrap_or(si(f64::INFINITY)),

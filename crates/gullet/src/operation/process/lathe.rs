@@ -1,13 +1,13 @@
 //! What the operations of a lathe have in common: the edge with its nose, and the forces on it.
 
 use super::ground::Ground;
-use super::limits::{Eye, Look};
+use super::limits::{Doubt, Eye, Look};
 use super::pick::pick;
 use crate::formula::{chuck, force, turning};
-use crate::operation::LimitName;
 use crate::operation::cut::Log;
 use crate::operation::numbers::one;
-use crate::quantity::math::{number, select, sin};
+use crate::operation::{LimitName, WarningCode};
+use crate::quantity::math::{min, number, select, sin};
 use crate::quantity::{Angle, Force, Length, Pressure, Ratio, RotationalSpeed, Velocity, si};
 
 /// The edge of a turning tool.
@@ -145,3 +145,35 @@ const GRIP_LOSS: f64 = 2.0 / 3.0;
 pub(super) const GRIP_ORIGIN: &str = "grip of the chuck at rest, less what the speed takes of it";
 pub(super) const GRIP_REMEDY: &str =
     "take a smaller depth or a lower speed, or grip on a larger diameter";
+
+/// Largest speed of a spindle that holds the cutting speed: the machine's, or that marked on the chuck.
+#[inline(always)]
+pub(super) fn clamp(ground: &Ground, marked: RotationalSpeed) -> RotationalSpeed {
+    min(ground.highest_speed, marked)
+}
+
+/// Whether the spindle holds the cutting speed: where that is chosen, and the drive has no steps.
+#[inline(always)]
+pub(super) fn holds_speed(drive: Ratio, ground: &Ground) -> bool {
+    (drive.value > 0.5) & (ground.stepped.value <= 0.0)
+}
+
+/// The doubts of a spindle that is to hold the cutting speed.
+#[inline(always)]
+pub(super) fn constant_speed_doubts(
+    drive: Ratio,
+    marked: RotationalSpeed,
+    ground: &Ground,
+    doubt: &mut impl Doubt,
+) {
+    doubt.doubt(
+        (drive.value > 0.5) & (ground.stepped.value > 0.0),
+        WarningCode::MachineLimits,
+        "a spindle with steps cannot hold the cutting speed: one speed was taken",
+    );
+    doubt.doubt(
+        holds_speed(drive, ground) & (marked.value == f64::INFINITY),
+        WarningCode::Assumed,
+        "no largest speed is marked on the chuck: the machine's highest was taken as the clamp",
+    );
+}

@@ -12,21 +12,30 @@ mod describe;
 pub(crate) mod ground;
 mod hole;
 pub(crate) mod limits;
+mod mills;
 pub(crate) mod pick;
 pub(crate) mod prepared;
 pub(crate) mod report;
 pub(crate) mod request;
+mod rows;
 pub(crate) mod settle;
 
+mod ball_nose_finishing;
 mod band_sawing;
+mod bore_milling;
 mod boring;
+mod chamfering;
+mod corner_radius_finishing;
 mod countersinking;
 mod drilling;
 mod facing;
+mod helical_entry;
 mod lathe;
 mod parting;
+mod plunging;
 mod reaming;
 mod tapping;
+mod thread_milling;
 mod threading;
 mod turning;
 
@@ -59,6 +68,13 @@ pub static ALL: &[&Process] = &[
     &parting::PROCESS,
     &threading::PROCESS,
     &band_sawing::PROCESS,
+    &bore_milling::PROCESS,
+    &helical_entry::PROCESS,
+    &thread_milling::PROCESS,
+    &chamfering::PROCESS,
+    &plunging::PROCESS,
+    &ball_nose_finishing::PROCESS,
+    &corner_radius_finishing::PROCESS,
 ];
 
 /// The operation of this name.

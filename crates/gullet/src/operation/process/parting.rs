@@ -1,9 +1,10 @@
 //! Parting off with a blade, and grooves of its width.
 
 use super::define::process;
-use super::facing::clamp;
 use super::ground::Ground;
-use super::lathe::{GRIP_ORIGIN, GRIP_REMEDY, grip_at_rest};
+use super::lathe::{
+    GRIP_ORIGIN, GRIP_REMEDY, clamp, constant_speed_doubts, grip_at_rest, holds_speed,
+};
 use super::limits::{Doubt, Eye, Look};
 use super::pick::pick;
 use super::{Loads, Operate, Start};
@@ -66,11 +67,6 @@ const SLOW_SHARE: f64 = 0.5;
 const OVERHANG: f64 = 8.0;
 
 impl Own {
-    #[inline(always)]
-    fn holds_speed(&self) -> bool {
-        self.drive.value > 0.5
-    }
-
     /// Diameter at which the feed is halved, within the cut.
     #[inline(always)]
     fn slow_from(&self) -> Length {
@@ -138,7 +134,7 @@ impl Operate for Parting {
         let slow = own.slow_from();
         let speed_at_end = pick(
             log,
-            own.holds_speed(),
+            holds_speed(own.drive, ground),
             |log| {
                 let knee = formula::constant_speed_knee_diameter::step(log, v_c, clamped);
                 rotation::spindle_speed::step(log, v_c, max(knee, inner))
@@ -147,7 +143,7 @@ impl Operate for Parting {
         );
         let parting_time = pick(
             log,
-            own.holds_speed(),
+            holds_speed(own.drive, ground),
             |log| {
                 formula::parting_time::step(
                     log,
@@ -233,17 +229,12 @@ impl Operate for Parting {
     }
 
     #[inline(always)]
-    fn doubts(own: &Own, _ground: &Ground, _results: &Results, doubt: &mut impl Doubt) {
+    fn doubts(own: &Own, ground: &Ground, _results: &Results, doubt: &mut impl Doubt) {
         doubt.doubt(
-            !own.holds_speed() & (own.inner_diameter.value <= 0.0),
+            !holds_speed(own.drive, ground) & (own.inner_diameter.value <= 0.0),
             WarningCode::OutsideValidity,
             "at one spindle speed the cutting speed falls to nothing at the axis: a pip stays",
         );
-        let marked = own.maximum_speed.value < f64::INFINITY;
-        doubt.doubt(
-            own.holds_speed() & !marked,
-            WarningCode::Assumed,
-            "no largest speed is marked on the chuck: the machine's highest was taken as the clamp",
-        );
+        constant_speed_doubts(own.drive, own.maximum_speed, ground, doubt);
     }
 }

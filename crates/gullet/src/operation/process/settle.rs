@@ -4,7 +4,7 @@
 use super::ground::Ground;
 use super::limits::{Doubt, Entries, Eye, Look, Lower};
 use super::{Loads, Operate, Start};
-use crate::formula::{NoRecord, rotation};
+use crate::formula::{NoRecord, practice, rotation};
 use crate::model::Machine;
 use crate::operation::cut::{Field, Log};
 use crate::operation::lanes::lanes;
@@ -250,16 +250,23 @@ fn looks<P: Operate>(
             .only(!by_hand)
             .from("machine"),
     );
+    // An operation that raises the feed for thin chips raises what the tables allow alike.
+    let table = practice::practice_feed_per_tooth::value(ground.feed_start, ground.feed_factor);
+    let raised = max(start.feed / table, one());
     eye.look(
         Look::least(Name::SmallestFeed, f.value, start.least_feed.value)
             .only(free)
             .from("practice: a smaller feed rubs instead of cutting"),
     );
     eye.look(
-        Look::most(Name::LargestFeed, f.value, ground.feed_high.value)
-            .only(free & !ground.feed_high.value.is_nan())
-            .with_feed(one())
-            .from("high end of the tables"),
+        Look::most(
+            Name::LargestFeed,
+            f.value,
+            (ground.feed_high * raised).value,
+        )
+        .only(free & !ground.feed_high.value.is_nan())
+        .with_feed(one())
+        .from("high end of the tables"),
     );
     let (power, torque) = ground.available(&mut NoRecord, n);
     let above_base = n.value >= ground.base_speed.value * (1.0 - 1e-9);
@@ -306,10 +313,11 @@ pub(crate) fn relieved<P: Operate>(
     n * lower.factor
 }
 
-/// Whether the feed may be set at all: that of a thread is its lead.
+/// Whether the feed may be set at all: that of a thread is its lead. A smallest feed above the wanted one
+/// leaves it free, and is a limit that is exceeded.
 #[inline(always)]
 fn is_free(start: &Start) -> bool {
-    start.least_feed.value < start.feed.value
+    start.least_feed.value != start.feed.value
 }
 
 /// The smallest feed: that of a geared feed box where it is larger, never above the one wanted.
@@ -323,8 +331,7 @@ pub(crate) fn least(ground: &Ground, start: &Start, asked: Length) -> Length {
 
 #[inline(always)]
 pub(crate) fn wanted(start: &Start, asked: Length) -> Length {
-    let settable = is_free(start) | start.feed.value.is_nan();
-    select((asked.value > 0.0) & settable, asked, start.feed)
+    select((asked.value > 0.0) & is_free(start), asked, start.feed)
 }
 
 /// The feed to start from.

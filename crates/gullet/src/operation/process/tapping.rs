@@ -15,6 +15,7 @@ use crate::operation::{LimitName, WarningCode};
 use crate::quantity::math::{number, select};
 use crate::quantity::{Kind, Length, Ratio, RotationalSpeed, si};
 use crate::table::Process as TableProcess;
+use crate::table::tap_drill::CHART_PERCENTS;
 
 process! {
     Tapping "tapping", "Tapping";
@@ -285,8 +286,8 @@ impl Operate for Tapping {
 }
 
 /// Percentages of thread where none are given.
-const SMALLEST: f64 = 0.60;
-const LARGEST: f64 = 0.83;
+const SMALLEST: f64 = CHART_PERCENTS[0];
+const LARGEST: f64 = CHART_PERCENTS[2];
 
 #[inline(always)]
 fn given(percent: Ratio, usual: f64) -> f64 {

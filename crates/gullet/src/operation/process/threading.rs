@@ -24,7 +24,8 @@ process! {
         pitch P: Length, above 0.0, below major_diameter / 1.732_050_807_568_877_2, "pitch";
         starts s: Count, from 1.0, to 24.0, default 1.0, "starts of the thread";
         length l: Length, above 0.0, to 10.0, "length of the thread";
-        first_depth a_1: Length, above 0.0, to 0.01, default 0.25e-3, "largest depth of the first pass: 0.25 mm is common practice, no source";
+        first_depth a_1: Length, from 0.0, to 0.01, default 0.0, "largest depth of the first pass; 0 takes as many passes as the smallest infeed allows";
+        smallest_infeed s_a: Length, above 0.0, to 1e-3, default 0.05e-3, "infeed below which the tool rubs: 0.05 mm is common practice, no source";
         spring_passes N_s: Count, from 0.0, to 100.0, default 1.0, "passes without infeed, for each start";
         tool_flat w: Length, from 0.0, below pitch, default 0.0, "flat or width of the rounding at the tip of the tool";
         run_in l_a: Length, from 0.0, to 1.0, default 0.0, "room before the thread; 0 where it sets no limit";
@@ -70,8 +71,6 @@ const SLOWER: f64 = 0.5;
 const FLANK: f64 = PI / 6.0;
 /// A compound slide is set a little below it.
 const COMPOUND: f64 = 29.5 * PI / 180.0;
-/// Infeed below which the tool rubs (common practice, no source).
-const SMALLEST_INFEED: f64 = 0.05e-3;
 
 /// Depth from the crest after each pass of a thread that is cut at equal chip area.
 ///
@@ -195,7 +194,14 @@ impl Operate for Threading {
         lead: Length,
     ) -> (Results, Loads) {
         let height = own.height(log);
-        let passes = thread::threading_passes::step(log, height, own.first_depth);
+        let asked = own.first_depth.value > 0.0;
+        let first_depth = select(asked, own.first_depth, height);
+        let passes = pick(
+            log,
+            asked,
+            |log| thread::threading_passes::step(log, height, first_depth),
+            |log| formula::threading_most_passes::step(log, height, own.smallest_infeed),
+        );
         let first_infeed = thread::threading_depth::step(log, height, passes, one());
         let last_infeed = formula::threading_infeed::step(log, height, passes, passes);
         let before = max(height - last_infeed, si(0.0));
@@ -297,11 +303,11 @@ impl Operate for Threading {
     }
 
     #[inline(always)]
-    fn doubts(_own: &Own, _ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
+    fn doubts(own: &Own, _ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
         doubt.doubt(
-            results.last_infeed.value < SMALLEST_INFEED * (1.0 - 1e-9),
+            results.last_infeed.value < own.smallest_infeed.value * (1.0 - 1e-9),
             WarningCode::OutsideValidity,
-            "the last infeed is below 0.05 mm: the tool rubs; take a deeper first pass",
+            "the last infeed is below the smallest that cuts: the tool rubs; take a deeper first pass",
         );
         doubt.doubt(
             results.first_infeed.value > results.height.value / 2.0,
