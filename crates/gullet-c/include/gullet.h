@@ -3370,6 +3370,35 @@ gullet_status gullet_milling_removal_rate_array(size_t count,
                                                 gullet_status *status_out);
 
 /**
+ * Axial depth of the plain cut that removes as much as another at the same radial depth and feed.
+ *
+ *     a_p = Q/(a_e v_f)
+ *
+ * removal_rate_m3_per_s: Q, removal rate [m3/s]; removal_rate >= 0.
+ * radial_depth_m: a_e, working engagement, across the axis [m]; radial_depth > 0.
+ * table_feed_m_per_s: v_f, feed of the cutter's axis [m/s]; table_feed > 0.
+ * axial_depth_for_removal_rate_m_out: a_p [m].
+ * Valid for: profiles that take more at their crest than at their foot, such as threads: the mean
+ *     width of the section.
+ * Source: derived: inverse of milling_removal_rate.
+ * Example: removal_rate=108000 mm3/min; radial_depth=60 mm; table_feed=600 mm/min => 3 mm (own
+ *     arithmetic on the inputs of Kalpakjian & Schmid, Manufacturing Engineering & Technology, Ex.
+ *     24.2 p.667).
+ */
+gullet_status gullet_axial_depth_for_removal_rate(double removal_rate_m3_per_s,
+                                                  double radial_depth_m,
+                                                  double table_feed_m_per_s,
+                                                  double *axial_depth_for_removal_rate_m_out);
+
+/** gullet_axial_depth_for_removal_rate over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_axial_depth_for_removal_rate_array(size_t count,
+                                                        const double *removal_rate_m3_per_s,
+                                                        const double *radial_depth_m,
+                                                        const double *table_feed_m_per_s,
+                                                        double *axial_depth_for_removal_rate_m_out,
+                                                        gullet_status *status_out);
+
+/**
  * Removal rate of a turning cut.
  *
  *     Q = v_c f a_p
@@ -5572,6 +5601,39 @@ gullet_status gullet_tilted_corner_effective_diameter_array(size_t count,
                                                             gullet_status *status_out);
 
 /**
+ * Mean chip thickness along the engaged arc of a tilted ball or corner radius over that of an edge
+ *     along the axis.
+ *
+ *     r_m = (2 sin((beta + gamma)/2) sin((gamma - beta)/2) + max(beta + psi - pi/2, 0))/psi; psi =
+ *         acos(1 - 2 a_p/d); gamma = min(beta + psi, pi/2)
+ *
+ * edge_diameter_m: d, diameter of the ball; twice the corner radius [m]; edge_diameter > 0.
+ * axial_depth_m: a_p, depth of cut along the surface normal [m]; 0 < axial_depth <=
+ *     edge_diameter/2.
+ * tilt_angle_rad: beta, tilt between the tool axis and the surface normal [rad]; 0 deg <=
+ *     tilt_angle <= 90 deg.
+ * tilted_edge_mean_thickness_ratio_out: r_m [-].
+ * Valid for: at phi = 90 deg, feed much smaller than the edge's diameter; beyond 90 deg the shank's
+ *     cylinder cuts; angles in radians.
+ * Source: derived: integral of the sine of the cutting-edge angle from beta to beta + psi; without
+ *     tilt it is round_edge_mean_thickness_ratio.
+ * Example: edge_diameter=12 mm; axial_depth=3 mm; tilt_angle=30 deg => 0.826993343133 (identity:
+ *     (cos 30 deg - cos 90 deg)/(pi/3)).
+ */
+gullet_status gullet_tilted_edge_mean_thickness_ratio(double edge_diameter_m,
+                                                      double axial_depth_m,
+                                                      double tilt_angle_rad,
+                                                      double *tilted_edge_mean_thickness_ratio_out);
+
+/** gullet_tilted_edge_mean_thickness_ratio over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_tilted_edge_mean_thickness_ratio_array(size_t count,
+                                                            const double *edge_diameter_m,
+                                                            const double *axial_depth_m,
+                                                            const double *tilt_angle_rad,
+                                                            double *tilted_edge_mean_thickness_ratio_out,
+                                                            gullet_status *status_out);
+
+/**
  * Diameter of the circle on which the point that leaves the finished surface runs.
  *
  *     D_k = D - 2 r + 2 r sin(beta)
@@ -5971,6 +6033,27 @@ gullet_status gullet_pass_count_array(size_t count,
                                       const double *total_m,
                                       const double *largest_step_m,
                                       double *pass_count_out,
+                                      gullet_status *status_out);
+
+/**
+ * What each of several equal passes takes.
+ *
+ *     a = T/N
+ *
+ * total_m: T, depth, length or width to be taken [m]; total >= 0.
+ * passes: N, number of passes [-]; passes >= 1.
+ * equal_pass_m_out: a [m].
+ * Valid for: with the passes of pass_count none takes more than the largest step.
+ * Source: definition.
+ * Example: total=12 mm; passes=3 => 4 mm (own arithmetic).
+ */
+gullet_status gullet_equal_pass(double total_m, double passes, double *equal_pass_m_out);
+
+/** gullet_equal_pass over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_equal_pass_array(size_t count,
+                                      const double *total_m,
+                                      const double *passes,
+                                      double *equal_pass_m_out,
                                       gullet_status *status_out);
 
 /**
@@ -9318,7 +9401,8 @@ gullet_status gullet_thread_mill_axial_shift_array(size_t count,
                                                    gullet_status *status_out);
 
 /**
- * Travel of the cutter centre for one axial position of a thread mill: in, turns, out.
+ * Travel of the cutter centre at one axial position of a thread mill, or at one level of a bore:
+ *     in, turns, out.
  *
  *     L = k L_t + 2 l_e
  *
@@ -9377,6 +9461,40 @@ gullet_status gullet_thread_milling_removal_rate_array(size_t count,
                                                        const double *turn_time_s,
                                                        double *thread_milling_removal_rate_m3_per_s_out,
                                                        gullet_status *status_out);
+
+/**
+ * Mean removal rate while a thread mill cuts an external thread of 60 deg from its major diameter
+ *     to its full depth in one turn.
+ *
+ *     Q = (425 sqrt(3)/2304) pi D_2 P l/t
+ *
+ * pitch_m: P, pitch of the thread [m]; pitch > 0.
+ * thread_length_m: l, length of the thread that is cut at once [m]; thread_length >= 0.
+ * pitch_diameter_m: D_2, pitch diameter of the thread [m]; pitch_diameter > 0.
+ * turn_time_s: t, time of the turn [s]; turn_time > 0.
+ * external_thread_milling_removal_rate_m3_per_s_out: Q [m3/s].
+ * Valid for: basic profile of ISO 68-1: a groove 17/24 H deep, 7/8 P wide at the major diameter,
+ *     counted down to a flat of P/6 in place of the rounded root, which is on the safe side; the
+ *     blank at the major diameter.
+ * Source: derived: section 425 sqrt(3)/2304 P^2 of the groove, one groove a pitch, on the pitch
+ *     diameter.
+ * Example: pitch=1.75 mm; thread_length=14 mm; pitch_diameter=10.863 mm; turn_time=6 s =>
+ *     44.522707729 mm3/s (identity: M12).
+ */
+gullet_status gullet_external_thread_milling_removal_rate(double pitch_m,
+                                                          double thread_length_m,
+                                                          double pitch_diameter_m,
+                                                          double turn_time_s,
+                                                          double *external_thread_milling_removal_rate_m3_per_s_out);
+
+/** gullet_external_thread_milling_removal_rate over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_external_thread_milling_removal_rate_array(size_t count,
+                                                                const double *pitch_m,
+                                                                const double *thread_length_m,
+                                                                const double *pitch_diameter_m,
+                                                                const double *turn_time_s,
+                                                                double *external_thread_milling_removal_rate_m3_per_s_out,
+                                                                gullet_status *status_out);
 
 /**
  * Height of the fundamental triangle of a 60 deg thread.
@@ -10043,6 +10161,31 @@ gullet_status gullet_threading_speed_for_carriage_array(size_t count,
                                                         const double *lead_m,
                                                         double *threading_speed_for_carriage_rev_per_s_out,
                                                         gullet_status *status_out);
+
+/**
+ * Most passes of single-point threading at equal chip area whose last infeed still cuts.
+ *
+ *     N_max = floor(c^2/(2 c - 1)); c = max(h/s, 1)
+ *
+ * thread_height_m: h, height of the thread [m]; thread_height > 0.
+ * smallest_infeed_m: s, smallest infeed of a pass [m]; smallest_infeed > 0.
+ * threading_most_passes_out: N_max [-].
+ * Valid for: at least 1; a quotient within 1e-9, relative, below a whole number counts as that
+ *     number; an infeed below about 0.05 mm rubs (common practice, no source).
+ * Source: derived: threading_infeed of the last pass, solved for the number of passes.
+ * Example: thread_height=1 mm; smallest_infeed=0.1 mm => 5 (own arithmetic: the fifth of five
+ *     passes takes 0.106 mm, the sixth of six 0.087 mm).
+ */
+gullet_status gullet_threading_most_passes(double thread_height_m,
+                                           double smallest_infeed_m,
+                                           double *threading_most_passes_out);
+
+/** gullet_threading_most_passes over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_threading_most_passes_array(size_t count,
+                                                 const double *thread_height_m,
+                                                 const double *smallest_infeed_m,
+                                                 double *threading_most_passes_out,
+                                                 gullet_status *status_out);
 
 /**
  * Passes of single-point threading over all starts, spring passes included.
