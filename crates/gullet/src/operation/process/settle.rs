@@ -248,7 +248,8 @@ fn looks<P: Operate>(
     eye.look(
         Look::least(Name::TableFeedLowest, v_f.value, lowest)
             .only(!by_hand)
-            .from("machine"),
+            .from("machine")
+            .change("give the larger feed that the machine has"),
     );
     // An operation that raises the feed for thin chips raises what the tables allow alike.
     let table = practice::practice_feed_per_tooth::value(ground.feed_start, ground.feed_factor);
@@ -256,7 +257,8 @@ fn looks<P: Operate>(
     eye.look(
         Look::least(Name::SmallestFeed, f.value, start.least_feed.value)
             .only(free)
-            .from("practice: a smaller feed rubs instead of cutting"),
+            .from("practice: a smaller feed rubs instead of cutting")
+            .change("give a larger feed, or take a larger cutter or fewer teeth"),
     );
     eye.look(
         Look::most(
@@ -270,13 +272,17 @@ fn looks<P: Operate>(
     );
     let (power, torque) = ground.available(&mut NoRecord, n);
     let above_base = n.value >= ground.base_speed.value * (1.0 - 1e-9);
+    // Above the base speed it is the power that runs out, unless the drive or the gears stand no more.
+    let by_power = above_base & (torque.value < ground.maximum_torque.value);
     eye.look(
         Look::most(Name::Torque, loads.limit_torque.value, torque.value)
             .with_feed(loads.exponent)
             .from("machine and practice: share of the rating that is used")
-            .change(
-                "take a smaller depth or diameter, or a lower gear: a lower speed does not help",
-            ),
+            .change(if by_power {
+                "take a smaller depth or diameter, or a lower speed"
+            } else {
+                "take a smaller depth or diameter, or a lower gear: a lower speed does not help"
+            }),
     );
     eye.look(
         Look::most(Name::Power, loads.limit_power.value, power.value)
@@ -316,7 +322,7 @@ pub(crate) fn relieved<P: Operate>(
 /// Whether the feed may be set at all: that of a thread is its lead. A smallest feed above the wanted one
 /// leaves it free, and is a limit that is exceeded.
 #[inline(always)]
-fn is_free(start: &Start) -> bool {
+pub(crate) fn is_free(start: &Start) -> bool {
     start.least_feed.value != start.feed.value
 }
 
