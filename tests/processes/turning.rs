@@ -311,3 +311,14 @@ fn a_nose_cuts_alone() {
     };
     assert_near(force("45 deg"), force("90 deg"), 1e-12);
 }
+
+/// A feed below the machine's lowest is raised by asking for a larger one, which the remedy says.
+#[test]
+fn a_feed_below_the_box_asks_for_a_larger_one() {
+    let error = run("turning", &format!("{EXAMPLE}; feed=0.03 mm"), |_| ())
+        .map(|_| ())
+        .unwrap_err();
+    let problem = error.first();
+    assert_eq!(problem.parameter, "table_feed_lowest");
+    assert!(problem.remedy.contains("larger feed"), "{error}");
+}

@@ -2,9 +2,7 @@
 
 use super::define::process;
 use super::ground::Ground;
-use super::lathe::{
-    GRIP_ORIGIN, GRIP_REMEDY, Hold, clamp, constant_speed_doubts, holds_speed,
-};
+use super::lathe::{GRIP_ORIGIN, GRIP_REMEDY, Hold, clamp, constant_speed_doubts, holds_speed};
 use super::limits::{Doubt, Eye, Look};
 use super::pick::pick;
 use super::{Loads, Operate, Start};
