@@ -1,6 +1,6 @@
 //! Turning: passes of textbooks, a whole cut a second time, limits at their edges, traps.
 
-use super::hand::{assert_near, exceeds, holds, limit, plain_work, strong, value};
+use super::hand::{assert_near, exceeds, holds, limit, plain_work, run, strong, value};
 use gullet::model::{Drive, Feed};
 use gullet::operation::process::find;
 use gullet::quantity::si;
