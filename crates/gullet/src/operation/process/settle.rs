@@ -3,6 +3,7 @@
 
 use super::ground::Ground;
 use super::limits::{Doubt, Entries, Eye, Look, Lower};
+pub(crate) use super::settings::{SETTINGS, Settings, SettingsBlock};
 use super::{Loads, Operate, Start};
 use crate::formula::{NoRecord, practice, rotation};
 use crate::model::Machine;
@@ -158,7 +159,8 @@ fn looks<P: Operate>(
     eye.look(
         Look::least(Name::TableFeedLowest, v_f.value, lowest)
             .only(!by_hand)
-            .from("machine"),
+            .from("machine")
+            .change("give the larger feed that the machine has"),
     );
     // An operation that raises the feed for thin chips raises what the tables allow alike.
     let table = practice::practice_feed_per_tooth::value(ground.feed_start, ground.feed_factor);
@@ -166,7 +168,8 @@ fn looks<P: Operate>(
     eye.look(
         Look::least(Name::SmallestFeed, f.value, start.least_feed.value)
             .only(free)
-            .from("practice: a smaller feed rubs instead of cutting"),
+            .from("practice: a smaller feed rubs instead of cutting")
+            .change("give a larger feed, or take a larger cutter or fewer teeth"),
     );
     eye.look(
         Look::most(
@@ -226,7 +229,7 @@ pub(crate) fn relieved<P: Operate>(
 /// Whether the feed may be set at all: that of a thread is its lead. A smallest feed above the wanted one
 /// leaves it free, and is a limit that is exceeded.
 #[inline(always)]
-fn is_free(start: &Start) -> bool {
+pub(crate) fn is_free(start: &Start) -> bool {
     start.least_feed.value != start.feed.value
 }
 
