@@ -6,7 +6,7 @@ use super::limits::{Doubt, Entries, Eye, Look, Lower};
 use super::{Loads, Operate, Start};
 use crate::formula::{NoRecord, practice, rotation};
 use crate::model::Machine;
-use crate::operation::cut::{Field, Log};
+use crate::operation::cut::Log;
 use crate::operation::lanes::lanes;
 use crate::operation::limits::{Highest, LimitName, Nearest, Verdict};
 use crate::operation::numbers::one;
@@ -14,104 +14,14 @@ use crate::operation::{WarningCode, settle};
 use crate::quantity::math::{max, min, number, select};
 use crate::quantity::{Kind, Length, RotationalSpeed, Time, Velocity, si};
 
+pub(crate) use super::settings::{SETTINGS, Settings, SettingsBlock};
+
 /// How often the feed is lowered at most: the limits are powers of it, so that each is met at once, and
 /// few take turns.
 pub(crate) const ROUNDS: usize = 6;
 
 /// How often the speed is lowered at most for what the smallest feed still loads too much.
 pub(crate) const SPEED_ROUNDS: usize = 2;
-
-lanes! {
-    /// What is set on the machine.
-    Settings, SettingsBlock {
-        wanted_speed: RotationalSpeed,
-        spindle_speed: RotationalSpeed,
-        cutting_speed: Velocity,
-        feed: Length,
-        feed_speed: Velocity,
-        /// NaN where the feed is not cranked by hand.
-        handwheel_rate: RotationalSpeed,
-        available_power: Power,
-        available_torque: Torque,
-    }
-}
-
-const fn setting(name: &'static str, kind: Kind, optional: bool, meaning: &'static str) -> Field {
-    Field {
-        name,
-        kind,
-        meaning,
-        optional,
-        value: None,
-    }
-}
-
-/// The settings that every operation gives, in the order of [`Settings`].
-pub(crate) const SETTINGS: &[Field] = &[
-    setting(
-        "wanted_speed",
-        Kind::RotationalSpeed,
-        false,
-        "Spindle speed that the wanted cutting speed would need.",
-    ),
-    setting(
-        "spindle_speed",
-        Kind::RotationalSpeed,
-        false,
-        "Spindle speed the machine really has.",
-    ),
-    setting(
-        "cutting_speed",
-        Kind::Velocity,
-        false,
-        "Cutting speed at that spindle speed.",
-    ),
-    setting(
-        "feed",
-        Kind::Length,
-        false,
-        "Feed per revolution, or per tooth of a milling cutter, after limits.",
-    ),
-    setting(
-        "feed_speed",
-        Kind::Velocity,
-        false,
-        "Feed speed of the machine.",
-    ),
-    setting(
-        "handwheel_rate",
-        Kind::RotationalSpeed,
-        true,
-        "Pace of the handwheel for that feed speed; none where it is not cranked by hand.",
-    ),
-    setting(
-        "available_power",
-        Kind::Power,
-        false,
-        "Power that is available at the tool at this speed, within the practice's share.",
-    ),
-    setting(
-        "available_torque",
-        Kind::Torque,
-        false,
-        "Torque that is available at this speed, within the practice's share.",
-    ),
-];
-
-impl Settings {
-    pub(crate) fn values(&self) -> Vec<f64> {
-        vec![
-            self.wanted_speed.value,
-            self.spindle_speed.value,
-            self.cutting_speed.value,
-            self.feed.value,
-            self.feed_speed.value,
-            self.handwheel_rate.value,
-            self.available_power.value,
-            self.available_torque.value,
-        ]
-    }
-}
 
 lanes! {
     /// Spindle speeds before the machine's own are looked at.
