@@ -71,7 +71,7 @@ pub struct Library {
 }
 
 /// A name of a table, or the problem that lists those there are.
-fn choice<T: Copy>(
+pub fn choice<T: Copy>(
     name: &str,
     text: &str,
     parse: fn(&str) -> Option<T>,
@@ -350,6 +350,20 @@ impl Part {
         match &self.part {
             CorePart::Material(material) => Ok(material),
             _ => Err(wrong_section("material", &self.section)),
+        }
+    }
+
+    pub fn machine(&self) -> Result<&Machine, Fault> {
+        match &self.part {
+            CorePart::Machine(machine) => Ok(machine),
+            _ => Err(wrong_section("machine", &self.section)),
+        }
+    }
+
+    pub fn practice(&self) -> Result<&Practice, Fault> {
+        match &self.part {
+            CorePart::Practice(practice) => Ok(practice),
+            _ => Err(wrong_section("practice", &self.section)),
         }
     }
 }

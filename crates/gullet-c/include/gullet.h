@@ -58,6 +58,11 @@
  *     share an array; what is written may overlap nothing (GULLET_ERROR_OVERLAP). With count 0
  *     every pointer may be NULL. Results are the same bits as those of one call a row.
  *
+ * Operations
+ *     Drilling, turning and whatever gullet_operation_list tells of take their inputs by name, as text or
+ *     as SI numbers: gullet_operation_new, gullet_operation_set_text, gullet_operation_compute. What comes
+ *     out is read by name or all at once. Of handles only gullet_operation changes after it is made.
+ *
  * Studies
  *     A study computes cuts over columns, some hundred nanoseconds a row, on several processors:
  *     gullet_study_run over arrays of SI numbers, gullet_table_study_run and _stream over tables in
@@ -756,7 +761,8 @@ typedef struct gullet_cutter gullet_cutter;
 typedef struct gullet_hold gullet_hold;
 
 /**
- * A job: what is to be cut, with what, how held. Read-only after it is made: any number of threads
+ * What a job file holds: a job, with what is to be cut, with what, how held; a block to be squared;
+ * or a part made by several operations. Read-only after it is made: any number of threads
  * may use it at once.
  */
 typedef struct gullet_job gullet_job;
@@ -774,7 +780,16 @@ typedef struct gullet_machine gullet_machine;
 typedef struct gullet_material gullet_material;
 
 /**
- * The pass plan of a job and its card. Read-only after it is made: any number of threads may use
+ * An operation with its inputs, and the material, tool, machine and practice it is done with. Several
+ * threads may use it at once; their calls take turns.
+ */
+typedef struct gullet_operation gullet_operation;
+
+/** A cut of an operation. Read-only after it is made: any number of threads may use it at once. */
+typedef struct gullet_operation_cut gullet_operation_cut;
+
+/**
+ * The pass plan of a job and its card, or the cards of a route or a part. Read-only after it is made: any number of threads may use
  * it at once.
  */
 typedef struct gullet_plan gullet_plan;
@@ -1101,6 +1116,78 @@ typedef struct gullet_planned_pass {
   /** Time to set, measure and clear chips. */
   double handling_s;
 } gullet_planned_pass;
+
+/** An operation. Every text is static. */
+typedef struct gullet_operation_listing {
+  /** sizeof(gullet_operation_listing); set by gullet_operation_listing_init(). */
+  uint32_t struct_size;
+  /** Number of inputs, for gullet_operation_input. */
+  uint32_t input_count;
+  /** Number of settings and results, for gullet_operation_value. */
+  uint32_t value_count;
+  /** Zero. */
+  uint32_t reserved;
+  /** Name, such as "drilling", the same in every language. */
+  const char *name;
+  /** Name as a heading. */
+  const char *title;
+  /** What it does. */
+  const char *meaning;
+  /**
+   * Limits it looks at beside those of spindle, feed, power and torque: names with commas between.
+   */
+  const char *limits;
+  /** Material of an example with an invented part. */
+  const char *example_material;
+  /** What the edges of the example's tool are made of. */
+  const char *example_tool;
+  /** Built-in machine of the example. */
+  const char *example_machine;
+  /** Inputs of the example: "name=value; ...". */
+  const char *example_inputs;
+} gullet_operation_listing;
+
+/** An input of an operation, or a value it gives. Every text is static. */
+typedef struct gullet_operation_field {
+  /** sizeof(gullet_operation_field); set by gullet_operation_field_init(). */
+  uint32_t struct_size;
+  /** Input: 1 where it must be given. Value: 1 where every cut has it. */
+  int32_t always;
+  /** Name, the same in every language. */
+  const char *name;
+  /** What it measures, such as "length"; "choice" for one of words. */
+  const char *kind;
+  /** SI unit; empty for a pure number, a count and a choice. */
+  const char *unit;
+  /** What it is. */
+  const char *meaning;
+  /**
+   * Input: what is admissible, in the names of the other inputs, or the words of a choice with
+   * commas between, whose places count from 0. Value: empty.
+   */
+  const char *admissible;
+  /**
+   * Input: what is taken without it, in metric units; empty where it must be given or the tables
+   * decide. Value: empty.
+   */
+  const char *default_text;
+} gullet_operation_field;
+
+/** A cut of an operation as a whole. */
+typedef struct gullet_operation_summary {
+  /** sizeof(gullet_operation_summary); set by gullet_operation_summary_init(). */
+  uint32_t struct_size;
+  /** Number of limits in the ledger. */
+  uint32_t limit_count;
+  /** Doubts: 1 << GULLET_WARNING_... for each. */
+  uint32_t warning_bits;
+  /** The limit nearest to its bound, one of GULLET_LIMIT_...; 0 for none. */
+  int32_t binding_limit;
+  /** The limit that holds the feed below the wanted one, one of GULLET_LIMIT_...; 0 for none. */
+  int32_t held_by_limit;
+  /** Number of settings and results. */
+  uint32_t value_count;
+} gullet_operation_summary;
 
 /** What decides the economic speed. Zero stands for what is said behind a field, else for zero. */
 typedef struct gullet_edge_economics {
@@ -1889,8 +1976,8 @@ gullet_status gullet_cut_json(const struct gullet_setup *setup,
                               size_t *needed_out);
 
 /**
- * Reads a job file in TOML; `library` NULL stands for the built-in tables. Every problem is told at
- * once, each with its path, such as cutter.teeth, and its line. Free it with gullet_job_free.
+ * Reads a job file in TOML; `library` NULL stands for the built-in tables. With `route =
+ * "squared-block"` or `route = "part"` it is a route, which has cards but no passes. Every problem is told at once, each with its path, such as cutter.teeth, and its line. Free it with gullet_job_free.
  */
 gullet_status gullet_job_new_toml(const struct gullet_library *library,
                                   const char *job_text,
@@ -1910,8 +1997,9 @@ void gullet_job_free(struct gullet_job *job);
 gullet_status gullet_job_setup(const struct gullet_job *job, struct gullet_setup **setup_out);
 
 /**
- * Plans the passes of a job. A positive status is the first of the doubts about the plan as a whole,
- * which the card tells in words. The job is copied: its handle may be freed. Free the plan with gullet_plan_free.
+ * Plans the passes of a job, or everything of a route, and makes the cards. A positive status is the
+ * first of the doubts about the plan of a job as a whole, which the card tells in words; the doubts of
+ * a route stand on its cards alone. The job is copied: its handle may be freed. Free the plan with gullet_plan_free.
  */
 gullet_status gullet_plan_new(const struct gullet_job *job,
                               struct gullet_plan **plan_out);
@@ -1961,6 +2049,154 @@ gullet_status gullet_card_json(const struct gullet_plan *plan,
                                char *buffer,
                                size_t capacity,
                                size_t *needed_out);
+
+/** Number of operations. Lists in programs should not rely on it: later versions have more. */
+size_t gullet_operation_count(void);
+
+/** Place of an operation in the list, by its name. */
+gullet_status gullet_operation_find(const char *operation_name, size_t *index_out);
+
+/** An operation of the list, from 0. */
+gullet_status gullet_operation_list(size_t index, struct gullet_operation_listing *listing_out);
+
+/** An input of an operation of the list, both from 0. */
+gullet_status gullet_operation_input(size_t operation,
+                                     size_t index,
+                                     struct gullet_operation_field *field_out);
+
+/**
+ * A value that an operation of the list gives, both from 0: the settings, then the results, in the
+ * order of gullet_operation_cut_values.
+ */
+gullet_status gullet_operation_value(size_t operation,
+                                     size_t index,
+                                     struct gullet_operation_field *field_out);
+
+/**
+ * An operation by its name, nothing given yet but the practice "training" and tools of HSS. Errors,
+ * doubts and cards are told in `units`: GULLET_METRIC or GULLET_INCH. `library` NULL stands for the
+ * built-in tables. Free it with gullet_operation_free.
+ */
+gullet_status gullet_operation_new(const struct gullet_library *library,
+                                   const char *operation_name,
+                                   int32_t units,
+                                   struct gullet_operation **operation_out);
+
+/** Frees an operation; NULL is left alone. Its cuts keep what they need. */
+void gullet_operation_free(struct gullet_operation *operation);
+
+/**
+ * Gives an input as text with its unit, such as "8.5 mm", or as the word of a choice; or, by the names
+ * "material", "machine", "practice" and "tool", what the operation is done with, such as "1018",
+ * "small-cnc-mill", "experienced" and "HSS". Later values replace earlier ones.
+ */
+gullet_status gullet_operation_set_text(struct gullet_operation *operation,
+                                        const char *input_name,
+                                        const char *value_text);
+
+/**
+ * Gives an input as a number in the SI unit of its kind, or as the place of the word of a choice, from
+ * 0. What is not admissible is told when the cut is computed.
+ */
+gullet_status gullet_operation_set(struct gullet_operation *operation,
+                                   const char *input_name,
+                                   double value_si);
+
+/** Gives the work material by its handle, which is copied. */
+gullet_status gullet_operation_set_material(struct gullet_operation *operation,
+                                            const struct gullet_material *material);
+
+/** Gives the machine by its handle, which is copied. */
+gullet_status gullet_operation_set_machine(struct gullet_operation *operation,
+                                           const struct gullet_machine *machine);
+
+/** Gives the practice by its handle, which is copied. */
+gullet_status gullet_operation_set_practice(struct gullet_operation *operation,
+                                            const struct gullet_practice *practice);
+
+/**
+ * Computes the cut: settings the machine really has, what follows from them, every limit, worked
+ * steps. Every problem is told at once. A positive status is the first of the doubts there are. The
+ * operation may be changed and computed again. Free the cut with gullet_operation_cut_free.
+ */
+gullet_status gullet_operation_compute(const struct gullet_operation *operation,
+                                       struct gullet_operation_cut **cut_out);
+
+/** Frees a cut of an operation; NULL is left alone. */
+void gullet_operation_cut_free(struct gullet_operation_cut *cut);
+
+/** What a cut of an operation comes to. */
+gullet_status gullet_operation_cut_summarise(const struct gullet_operation_cut *cut,
+                                             struct gullet_operation_summary *summary_out);
+
+/**
+ * A setting or a result by its name, in the SI unit of its kind. GULLET_ERROR_MISSING where the cut
+ * has none, as of the pace of a handwheel on a machine without one.
+ */
+gullet_status gullet_operation_cut_value(const struct gullet_operation_cut *cut,
+                                         const char *value_name,
+                                         double *value_si_out);
+
+/**
+ * All settings and results in the order of gullet_operation_value, in SI units. `known_out` may be
+ * NULL; else it receives 1 for each value, or 0 where the cut has none and its value is 0.
+ */
+gullet_status gullet_operation_cut_values(const struct gullet_operation_cut *cut,
+                                          double *values_si_out,
+                                          int32_t *known_out,
+                                          size_t capacity);
+
+/**
+ * The ledger of a cut of an operation. The struct_size of the first limit is set and there is room for
+ * `limit_capacity` of them; gullet_operation_cut_summarise tells how many there are.
+ */
+gullet_status gullet_operation_cut_limits(const struct gullet_operation_cut *cut,
+                                          struct gullet_limit *limits_out,
+                                          size_t limit_capacity);
+
+/**
+ * The card of a cut of an operation as text, worked steps included. See "Text out" for the buffer.
+ */
+gullet_status gullet_operation_cut_text(const struct gullet_operation_cut *cut,
+                                        char *buffer,
+                                        size_t capacity,
+                                        size_t *needed_out);
+
+/**
+ * The card of a cut of an operation as one printable page of HTML: no script, no network. See "Text
+ * out" for the buffer.
+ */
+gullet_status gullet_operation_cut_html(const struct gullet_operation_cut *cut,
+                                        char *buffer,
+                                        size_t capacity,
+                                        size_t *needed_out);
+
+/**
+ * The card of a cut of an operation as JSON: every quantity with its SI value and as the card prints
+ * it. See "Text out" for the buffer.
+ */
+gullet_status gullet_operation_cut_json(const struct gullet_operation_cut *cut,
+                                        char *buffer,
+                                        size_t capacity,
+                                        size_t *needed_out);
+
+/** The chain of formulas and choices, a line each. See "Text out" for the buffer. */
+gullet_status gullet_operation_cut_steps(const struct gullet_operation_cut *cut,
+                                         char *buffer,
+                                         size_t capacity,
+                                         size_t *needed_out);
+
+/** The doubts in words, a line each. See "Text out" for the buffer. */
+gullet_status gullet_operation_cut_warnings(const struct gullet_operation_cut *cut,
+                                            char *buffer,
+                                            size_t capacity,
+                                            size_t *needed_out);
+
+/** What can hurt, a line each. See "Text out" for the buffer. */
+gullet_status gullet_operation_cut_cautions(const struct gullet_operation_cut *cut,
+                                            char *buffer,
+                                            size_t capacity,
+                                            size_t *needed_out);
 
 /** The speed of least cost or least time; `aim` is GULLET_LEAST_COST or GULLET_LEAST_TIME. */
 gullet_status gullet_economics_best(const struct gullet_edge_economics *economics,
@@ -3368,6 +3604,35 @@ gullet_status gullet_milling_removal_rate_array(size_t count,
                                                 const double *table_feed_m_per_s,
                                                 double *milling_removal_rate_m3_per_s_out,
                                                 gullet_status *status_out);
+
+/**
+ * Axial depth of the plain cut that removes as much as another at the same radial depth and feed.
+ *
+ *     a_p = Q/(a_e v_f)
+ *
+ * removal_rate_m3_per_s: Q, removal rate [m3/s]; removal_rate >= 0.
+ * radial_depth_m: a_e, working engagement, across the axis [m]; radial_depth > 0.
+ * table_feed_m_per_s: v_f, feed of the cutter's axis [m/s]; table_feed > 0.
+ * axial_depth_for_removal_rate_m_out: a_p [m].
+ * Valid for: profiles that take more at their crest than at their foot, such as threads: the mean
+ *     width of the section.
+ * Source: derived: inverse of milling_removal_rate.
+ * Example: removal_rate=108000 mm3/min; radial_depth=60 mm; table_feed=600 mm/min => 3 mm (own
+ *     arithmetic on the inputs of Kalpakjian & Schmid, Manufacturing Engineering & Technology, Ex.
+ *     24.2 p.667).
+ */
+gullet_status gullet_axial_depth_for_removal_rate(double removal_rate_m3_per_s,
+                                                  double radial_depth_m,
+                                                  double table_feed_m_per_s,
+                                                  double *axial_depth_for_removal_rate_m_out);
+
+/** gullet_axial_depth_for_removal_rate over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_axial_depth_for_removal_rate_array(size_t count,
+                                                        const double *removal_rate_m3_per_s,
+                                                        const double *radial_depth_m,
+                                                        const double *table_feed_m_per_s,
+                                                        double *axial_depth_for_removal_rate_m_out,
+                                                        gullet_status *status_out);
 
 /**
  * Removal rate of a turning cut.
@@ -5572,6 +5837,39 @@ gullet_status gullet_tilted_corner_effective_diameter_array(size_t count,
                                                             gullet_status *status_out);
 
 /**
+ * Mean chip thickness along the engaged arc of a tilted ball or corner radius over that of an edge
+ *     along the axis.
+ *
+ *     r_m = (2 sin((beta + gamma)/2) sin((gamma - beta)/2) + max(beta + psi - pi/2, 0))/psi; psi =
+ *         acos(1 - 2 a_p/d); gamma = min(beta + psi, pi/2)
+ *
+ * edge_diameter_m: d, diameter of the ball; twice the corner radius [m]; edge_diameter > 0.
+ * axial_depth_m: a_p, depth of cut along the surface normal [m]; 0 < axial_depth <=
+ *     edge_diameter/2.
+ * tilt_angle_rad: beta, tilt between the tool axis and the surface normal [rad]; 0 deg <=
+ *     tilt_angle <= 90 deg.
+ * tilted_edge_mean_thickness_ratio_out: r_m [-].
+ * Valid for: at phi = 90 deg, feed much smaller than the edge's diameter; beyond 90 deg the shank's
+ *     cylinder cuts; angles in radians.
+ * Source: derived: integral of the sine of the cutting-edge angle from beta to beta + psi; without
+ *     tilt it is round_edge_mean_thickness_ratio.
+ * Example: edge_diameter=12 mm; axial_depth=3 mm; tilt_angle=30 deg => 0.826993343133 (identity:
+ *     (cos 30 deg - cos 90 deg)/(pi/3)).
+ */
+gullet_status gullet_tilted_edge_mean_thickness_ratio(double edge_diameter_m,
+                                                      double axial_depth_m,
+                                                      double tilt_angle_rad,
+                                                      double *tilted_edge_mean_thickness_ratio_out);
+
+/** gullet_tilted_edge_mean_thickness_ratio over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_tilted_edge_mean_thickness_ratio_array(size_t count,
+                                                            const double *edge_diameter_m,
+                                                            const double *axial_depth_m,
+                                                            const double *tilt_angle_rad,
+                                                            double *tilted_edge_mean_thickness_ratio_out,
+                                                            gullet_status *status_out);
+
+/**
  * Diameter of the circle on which the point that leaves the finished surface runs.
  *
  *     D_k = D - 2 r + 2 r sin(beta)
@@ -5971,6 +6269,27 @@ gullet_status gullet_pass_count_array(size_t count,
                                       const double *total_m,
                                       const double *largest_step_m,
                                       double *pass_count_out,
+                                      gullet_status *status_out);
+
+/**
+ * What each of several equal passes takes.
+ *
+ *     a = T/N
+ *
+ * total_m: T, depth, length or width to be taken [m]; total >= 0.
+ * passes: N, number of passes [-]; passes >= 1.
+ * equal_pass_m_out: a [m].
+ * Valid for: with the passes of pass_count none takes more than the largest step.
+ * Source: definition.
+ * Example: total=12 mm; passes=3 => 4 mm (own arithmetic).
+ */
+gullet_status gullet_equal_pass(double total_m, double passes, double *equal_pass_m_out);
+
+/** gullet_equal_pass over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_equal_pass_array(size_t count,
+                                      const double *total_m,
+                                      const double *passes,
+                                      double *equal_pass_m_out,
                                       gullet_status *status_out);
 
 /**
@@ -9318,7 +9637,8 @@ gullet_status gullet_thread_mill_axial_shift_array(size_t count,
                                                    gullet_status *status_out);
 
 /**
- * Travel of the cutter centre for one axial position of a thread mill: in, turns, out.
+ * Travel of the cutter centre at one axial position of a thread mill, or at one level of a bore:
+ *     in, turns, out.
  *
  *     L = k L_t + 2 l_e
  *
@@ -9377,6 +9697,40 @@ gullet_status gullet_thread_milling_removal_rate_array(size_t count,
                                                        const double *turn_time_s,
                                                        double *thread_milling_removal_rate_m3_per_s_out,
                                                        gullet_status *status_out);
+
+/**
+ * Mean removal rate while a thread mill cuts an external thread of 60 deg from its major diameter
+ *     to its full depth in one turn.
+ *
+ *     Q = (425 sqrt(3)/2304) pi D_2 P l/t
+ *
+ * pitch_m: P, pitch of the thread [m]; pitch > 0.
+ * thread_length_m: l, length of the thread that is cut at once [m]; thread_length >= 0.
+ * pitch_diameter_m: D_2, pitch diameter of the thread [m]; pitch_diameter > 0.
+ * turn_time_s: t, time of the turn [s]; turn_time > 0.
+ * external_thread_milling_removal_rate_m3_per_s_out: Q [m3/s].
+ * Valid for: basic profile of ISO 68-1: a groove 17/24 H deep, 7/8 P wide at the major diameter,
+ *     counted down to a flat of P/6 in place of the rounded root, which is on the safe side; the
+ *     blank at the major diameter.
+ * Source: derived: section 425 sqrt(3)/2304 P^2 of the groove, one groove a pitch, on the pitch
+ *     diameter.
+ * Example: pitch=1.75 mm; thread_length=14 mm; pitch_diameter=10.863 mm; turn_time=6 s =>
+ *     44.522707729 mm3/s (identity: M12).
+ */
+gullet_status gullet_external_thread_milling_removal_rate(double pitch_m,
+                                                          double thread_length_m,
+                                                          double pitch_diameter_m,
+                                                          double turn_time_s,
+                                                          double *external_thread_milling_removal_rate_m3_per_s_out);
+
+/** gullet_external_thread_milling_removal_rate over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_external_thread_milling_removal_rate_array(size_t count,
+                                                                const double *pitch_m,
+                                                                const double *thread_length_m,
+                                                                const double *pitch_diameter_m,
+                                                                const double *turn_time_s,
+                                                                double *external_thread_milling_removal_rate_m3_per_s_out,
+                                                                gullet_status *status_out);
 
 /**
  * Height of the fundamental triangle of a 60 deg thread.
@@ -10043,6 +10397,31 @@ gullet_status gullet_threading_speed_for_carriage_array(size_t count,
                                                         const double *lead_m,
                                                         double *threading_speed_for_carriage_rev_per_s_out,
                                                         gullet_status *status_out);
+
+/**
+ * Most passes of single-point threading at equal chip area whose last infeed still cuts.
+ *
+ *     N_max = floor(c^2/(2 c - 1)); c = max(h/s, 1)
+ *
+ * thread_height_m: h, height of the thread [m]; thread_height > 0.
+ * smallest_infeed_m: s, smallest infeed of a pass [m]; smallest_infeed > 0.
+ * threading_most_passes_out: N_max [-].
+ * Valid for: at least 1; a quotient within 1e-9, relative, below a whole number counts as that
+ *     number; an infeed below about 0.05 mm rubs (common practice, no source).
+ * Source: derived: threading_infeed of the last pass, solved for the number of passes.
+ * Example: thread_height=1 mm; smallest_infeed=0.1 mm => 5 (own arithmetic: the fifth of five
+ *     passes takes 0.106 mm, the sixth of six 0.087 mm).
+ */
+gullet_status gullet_threading_most_passes(double thread_height_m,
+                                           double smallest_infeed_m,
+                                           double *threading_most_passes_out);
+
+/** gullet_threading_most_passes over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_threading_most_passes_array(size_t count,
+                                                 const double *thread_height_m,
+                                                 const double *smallest_infeed_m,
+                                                 double *threading_most_passes_out,
+                                                 gullet_status *status_out);
 
 /**
  * Passes of single-point threading over all starts, spring passes included.
@@ -11390,6 +11769,30 @@ static inline gullet_kienzle_law gullet_kienzle_law_init(void)
 static inline gullet_fit_quality gullet_fit_quality_init(void)
 {
     gullet_fit_quality value;
+    memset(&value, 0, sizeof value);
+    value.struct_size = (uint32_t)sizeof value;
+    return value;
+}
+
+static inline gullet_operation_listing gullet_operation_listing_init(void)
+{
+    gullet_operation_listing value;
+    memset(&value, 0, sizeof value);
+    value.struct_size = (uint32_t)sizeof value;
+    return value;
+}
+
+static inline gullet_operation_field gullet_operation_field_init(void)
+{
+    gullet_operation_field value;
+    memset(&value, 0, sizeof value);
+    value.struct_size = (uint32_t)sizeof value;
+    return value;
+}
+
+static inline gullet_operation_summary gullet_operation_summary_init(void)
+{
+    gullet_operation_summary value;
     memset(&value, 0, sizeof value);
     value.struct_size = (uint32_t)sizeof value;
     return value;

@@ -43,6 +43,45 @@ pub unsafe extern "C" fn gullet_milling_removal_rate_array(
     unsafe { array(&milling_removal_rate::FORMULA, count, [axial_depth_m, radial_depth_m, table_feed_m_per_s], milling_removal_rate_m3_per_s_out, status_out) }
 }
 
+/// Axial depth of the plain cut that removes as much as another at the same radial depth and feed.
+///
+///     a_p = Q/(a_e v_f)
+///
+/// removal_rate_m3_per_s: Q, removal rate [m3/s]; removal_rate >= 0.
+/// radial_depth_m: a_e, working engagement, across the axis [m]; radial_depth > 0.
+/// table_feed_m_per_s: v_f, feed of the cutter's axis [m/s]; table_feed > 0.
+/// axial_depth_for_removal_rate_m_out: a_p [m].
+/// Valid for: profiles that take more at their crest than at their foot, such as threads: the mean
+///     width of the section.
+/// Source: derived: inverse of milling_removal_rate.
+/// Example: removal_rate=108000 mm3/min; radial_depth=60 mm; table_feed=600 mm/min => 3 mm (own
+///     arithmetic on the inputs of Kalpakjian & Schmid, Manufacturing Engineering & Technology, Ex.
+///     24.2 p.667).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_axial_depth_for_removal_rate(
+    removal_rate_m3_per_s: f64,
+    radial_depth_m: f64,
+    table_feed_m_per_s: f64,
+    axial_depth_for_removal_rate_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&axial_depth_for_removal_rate::FORMULA, &[removal_rate_m3_per_s, radial_depth_m, table_feed_m_per_s], axial_depth_for_removal_rate_m_out) }
+}
+
+/// gullet_axial_depth_for_removal_rate over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_axial_depth_for_removal_rate_array(
+    count: usize,
+    removal_rate_m3_per_s: *const f64,
+    radial_depth_m: *const f64,
+    table_feed_m_per_s: *const f64,
+    axial_depth_for_removal_rate_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&axial_depth_for_removal_rate::FORMULA, count, [removal_rate_m3_per_s, radial_depth_m, table_feed_m_per_s], axial_depth_for_removal_rate_m_out, status_out) }
+}
+
 /// Removal rate of a turning cut.
 ///
 ///     Q = v_c f a_p

@@ -47,6 +47,49 @@ pub unsafe extern "C" fn gullet_tilted_corner_effective_diameter_array(
     unsafe { array(&tilted_corner_effective_diameter::FORMULA, count, [diameter_m, corner_radius_m, axial_depth_m, tilt_angle_rad], tilted_corner_effective_diameter_m_out, status_out) }
 }
 
+/// Mean chip thickness along the engaged arc of a tilted ball or corner radius over that of an edge
+///     along the axis.
+///
+///     r_m = (2 sin((beta + gamma)/2) sin((gamma - beta)/2) + max(beta + psi - pi/2, 0))/psi; psi =
+///         acos(1 - 2 a_p/d); gamma = min(beta + psi, pi/2)
+///
+/// edge_diameter_m: d, diameter of the ball; twice the corner radius [m]; edge_diameter > 0.
+/// axial_depth_m: a_p, depth of cut along the surface normal [m]; 0 < axial_depth <=
+///     edge_diameter/2.
+/// tilt_angle_rad: beta, tilt between the tool axis and the surface normal [rad]; 0 deg <=
+///     tilt_angle <= 90 deg.
+/// tilted_edge_mean_thickness_ratio_out: r_m [-].
+/// Valid for: at phi = 90 deg, feed much smaller than the edge's diameter; beyond 90 deg the shank's
+///     cylinder cuts; angles in radians.
+/// Source: derived: integral of the sine of the cutting-edge angle from beta to beta + psi; without
+///     tilt it is round_edge_mean_thickness_ratio.
+/// Example: edge_diameter=12 mm; axial_depth=3 mm; tilt_angle=30 deg => 0.826993343133 (identity:
+///     (cos 30 deg - cos 90 deg)/(pi/3)).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_tilted_edge_mean_thickness_ratio(
+    edge_diameter_m: f64,
+    axial_depth_m: f64,
+    tilt_angle_rad: f64,
+    tilted_edge_mean_thickness_ratio_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&tilted_edge_mean_thickness_ratio::FORMULA, &[edge_diameter_m, axial_depth_m, tilt_angle_rad], tilted_edge_mean_thickness_ratio_out) }
+}
+
+/// gullet_tilted_edge_mean_thickness_ratio over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_tilted_edge_mean_thickness_ratio_array(
+    count: usize,
+    edge_diameter_m: *const f64,
+    axial_depth_m: *const f64,
+    tilt_angle_rad: *const f64,
+    tilted_edge_mean_thickness_ratio_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&tilted_edge_mean_thickness_ratio::FORMULA, count, [edge_diameter_m, axial_depth_m, tilt_angle_rad], tilted_edge_mean_thickness_ratio_out, status_out) }
+}
+
 /// Diameter of the circle on which the point that leaves the finished surface runs.
 ///
 ///     D_k = D - 2 r + 2 r sin(beta)
@@ -365,38 +408,4 @@ pub unsafe extern "C" fn gullet_concave_stepover_for_scallop_array(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     unsafe { array(&concave_stepover_for_scallop::FORMULA, count, [ball_diameter_m, surface_radius_m, scallop_height_m], concave_stepover_for_scallop_m_out, status_out) }
-}
-
-/// Stepover along a sloping surface of passes that are stepped sideways.
-///
-///     s = e/cos(theta)
-///
-/// plan_step_m: e, distance of two passes in the plane of the table [m]; plan_step >= 0.
-/// slope_angle_rad: theta, slope of the surface across the passes, from the plane of the table
-///     [rad]; 0 deg <= slope_angle < 90 deg.
-/// stepover_of_plan_step_m_out: s [m].
-/// Valid for: plane surface; on a steep wall the ridges grow without bound: step down instead.
-/// Source: derived: right triangle.
-/// Example: plan_step=0.4 mm; slope_angle=60 deg => 0.8 mm (identity).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_stepover_of_plan_step(
-    plan_step_m: f64,
-    slope_angle_rad: f64,
-    stepover_of_plan_step_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&stepover_of_plan_step::FORMULA, &[plan_step_m, slope_angle_rad], stepover_of_plan_step_m_out) }
-}
-
-/// gullet_stepover_of_plan_step over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_stepover_of_plan_step_array(
-    count: usize,
-    plan_step_m: *const f64,
-    slope_angle_rad: *const f64,
-    stepover_of_plan_step_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&stepover_of_plan_step::FORMULA, count, [plan_step_m, slope_angle_rad], stepover_of_plan_step_m_out, status_out) }
 }

@@ -3,6 +3,40 @@ use super::status::gullet_status;
 use crate::formula::{array, scalar};
 use gullet::formula::surface::*;
 
+/// Stepover along a sloping surface of passes that are stepped sideways.
+///
+///     s = e/cos(theta)
+///
+/// plan_step_m: e, distance of two passes in the plane of the table [m]; plan_step >= 0.
+/// slope_angle_rad: theta, slope of the surface across the passes, from the plane of the table
+///     [rad]; 0 deg <= slope_angle < 90 deg.
+/// stepover_of_plan_step_m_out: s [m].
+/// Valid for: plane surface; on a steep wall the ridges grow without bound: step down instead.
+/// Source: derived: right triangle.
+/// Example: plan_step=0.4 mm; slope_angle=60 deg => 0.8 mm (identity).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_stepover_of_plan_step(
+    plan_step_m: f64,
+    slope_angle_rad: f64,
+    stepover_of_plan_step_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&stepover_of_plan_step::FORMULA, &[plan_step_m, slope_angle_rad], stepover_of_plan_step_m_out) }
+}
+
+/// gullet_stepover_of_plan_step over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_stepover_of_plan_step_array(
+    count: usize,
+    plan_step_m: *const f64,
+    slope_angle_rad: *const f64,
+    stepover_of_plan_step_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&stepover_of_plan_step::FORMULA, count, [plan_step_m, slope_angle_rad], stepover_of_plan_step_m_out, status_out) }
+}
+
 /// Sideways step of passes that are a stepover apart along a sloping surface.
 ///
 ///     e = s cos(theta)
@@ -205,6 +239,39 @@ pub unsafe extern "C" fn gullet_pass_count_array(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     unsafe { array(&pass_count::FORMULA, count, [total_m, largest_step_m], pass_count_out, status_out) }
+}
+
+/// What each of several equal passes takes.
+///
+///     a = T/N
+///
+/// total_m: T, depth, length or width to be taken [m]; total >= 0.
+/// passes: N, number of passes [-]; passes >= 1.
+/// equal_pass_m_out: a [m].
+/// Valid for: with the passes of pass_count none takes more than the largest step.
+/// Source: definition.
+/// Example: total=12 mm; passes=3 => 4 mm (own arithmetic).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_equal_pass(
+    total_m: f64,
+    passes: f64,
+    equal_pass_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&equal_pass::FORMULA, &[total_m, passes], equal_pass_m_out) }
+}
+
+/// gullet_equal_pass over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_equal_pass_array(
+    count: usize,
+    total_m: *const f64,
+    passes: *const f64,
+    equal_pass_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&equal_pass::FORMULA, count, [total_m, passes], equal_pass_m_out, status_out) }
 }
 
 /// Time of equal passes with the moves between them.

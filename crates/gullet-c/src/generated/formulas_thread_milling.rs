@@ -115,7 +115,8 @@ pub unsafe extern "C" fn gullet_thread_mill_axial_shift_array(
     unsafe { array(&thread_mill_axial_shift::FORMULA, count, [cutting_length_m, pitch_m], thread_mill_axial_shift_m_out, status_out) }
 }
 
-/// Travel of the cutter centre for one axial position of a thread mill: in, turns, out.
+/// Travel of the cutter centre at one axial position of a thread mill, or at one level of a bore:
+///     in, turns, out.
 ///
 ///     L = k L_t + 2 l_e
 ///
@@ -194,4 +195,48 @@ pub unsafe extern "C" fn gullet_thread_milling_removal_rate_array(
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
     unsafe { array(&thread_milling_removal_rate::FORMULA, count, [pitch_m, thread_length_m, pitch_diameter_m, turn_time_s], thread_milling_removal_rate_m3_per_s_out, status_out) }
+}
+
+/// Mean removal rate while a thread mill cuts an external thread of 60 deg from its major diameter
+///     to its full depth in one turn.
+///
+///     Q = (425 sqrt(3)/2304) pi D_2 P l/t
+///
+/// pitch_m: P, pitch of the thread [m]; pitch > 0.
+/// thread_length_m: l, length of the thread that is cut at once [m]; thread_length >= 0.
+/// pitch_diameter_m: D_2, pitch diameter of the thread [m]; pitch_diameter > 0.
+/// turn_time_s: t, time of the turn [s]; turn_time > 0.
+/// external_thread_milling_removal_rate_m3_per_s_out: Q [m3/s].
+/// Valid for: basic profile of ISO 68-1: a groove 17/24 H deep, 7/8 P wide at the major diameter,
+///     counted down to a flat of P/6 in place of the rounded root, which is on the safe side; the
+///     blank at the major diameter.
+/// Source: derived: section 425 sqrt(3)/2304 P^2 of the groove, one groove a pitch, on the pitch
+///     diameter.
+/// Example: pitch=1.75 mm; thread_length=14 mm; pitch_diameter=10.863 mm; turn_time=6 s =>
+///     44.522707729 mm3/s (identity: M12).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_external_thread_milling_removal_rate(
+    pitch_m: f64,
+    thread_length_m: f64,
+    pitch_diameter_m: f64,
+    turn_time_s: f64,
+    external_thread_milling_removal_rate_m3_per_s_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&external_thread_milling_removal_rate::FORMULA, &[pitch_m, thread_length_m, pitch_diameter_m, turn_time_s], external_thread_milling_removal_rate_m3_per_s_out) }
+}
+
+/// gullet_external_thread_milling_removal_rate over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_external_thread_milling_removal_rate_array(
+    count: usize,
+    pitch_m: *const f64,
+    thread_length_m: *const f64,
+    pitch_diameter_m: *const f64,
+    turn_time_s: *const f64,
+    external_thread_milling_removal_rate_m3_per_s_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&external_thread_milling_removal_rate::FORMULA, count, [pitch_m, thread_length_m, pitch_diameter_m, turn_time_s], external_thread_milling_removal_rate_m3_per_s_out, status_out) }
 }

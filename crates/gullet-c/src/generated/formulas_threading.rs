@@ -298,6 +298,41 @@ pub unsafe extern "C" fn gullet_threading_speed_for_carriage_array(
     unsafe { array(&threading_speed_for_carriage::FORMULA, count, [carriage_speed_m_per_s, lead_m], threading_speed_for_carriage_rev_per_s_out, status_out) }
 }
 
+/// Most passes of single-point threading at equal chip area whose last infeed still cuts.
+///
+///     N_max = floor(c^2/(2 c - 1)); c = max(h/s, 1)
+///
+/// thread_height_m: h, height of the thread [m]; thread_height > 0.
+/// smallest_infeed_m: s, smallest infeed of a pass [m]; smallest_infeed > 0.
+/// threading_most_passes_out: N_max [-].
+/// Valid for: at least 1; a quotient within 1e-9, relative, below a whole number counts as that
+///     number; an infeed below about 0.05 mm rubs (common practice, no source).
+/// Source: derived: threading_infeed of the last pass, solved for the number of passes.
+/// Example: thread_height=1 mm; smallest_infeed=0.1 mm => 5 (own arithmetic: the fifth of five
+///     passes takes 0.106 mm, the sixth of six 0.087 mm).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_threading_most_passes(
+    thread_height_m: f64,
+    smallest_infeed_m: f64,
+    threading_most_passes_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&threading_most_passes::FORMULA, &[thread_height_m, smallest_infeed_m], threading_most_passes_out) }
+}
+
+/// gullet_threading_most_passes over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_threading_most_passes_array(
+    count: usize,
+    thread_height_m: *const f64,
+    smallest_infeed_m: *const f64,
+    threading_most_passes_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&threading_most_passes::FORMULA, count, [thread_height_m, smallest_infeed_m], threading_most_passes_out, status_out) }
+}
+
 /// Passes of single-point threading over all starts, spring passes included.
 ///
 ///     N_t = s (N + N_s)
