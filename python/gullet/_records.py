@@ -408,7 +408,8 @@ class OperationRecord(Record):
         from ._operations import operations
 
         operation = operations().named(self._operation)
-        return {row.name: row.meaning for row in (*operation.inputs, *operation.results)}
+        meanings = {row.name: row.meaning for row in operation.inputs}
+        return meanings | {row.name: row.meaning for row in operation.results}
 
 
 class OperationInputs(OperationRecord):

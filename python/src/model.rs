@@ -61,7 +61,7 @@ impl Tables {
 /// >>> import gullet
 /// >>> library = gullet.Library()
 /// >>> library.tables
-/// ['materials', 'cutting_speeds', 'feeds', 'unit_power', 'tool_life', 'hardness', 'drills', 'sources']
+/// ['materials', 'cutting_speeds', 'feeds', 'unit_power', 'saw_rates', 'tool_life', 'hardness', 'drills', 'sources']
 /// >>> own = gullet.Library([("own.csv", "id,class,tool_material,process,sfm_start,src\no1,6061,HSS,end milling,220,trial\n")])
 /// >>> gullet.Material("6061", library=own).cutting_speed("HSS").start == gullet.Quantity("220 ft/min")
 /// True
