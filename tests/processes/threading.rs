@@ -115,6 +115,19 @@ fn the_plan_of_passes() {
         assert_near(pair[1] - pair[0], areas[0], 1e-9);
     }
     assert!(threading_plan(si(1e-3), 0).is_empty());
+    assert_eq!(cut.depths, depths);
+    let card =
+        gullet::plan::ProcessCard::new("Spindle nose", cut, gullet::table::Library::builtin());
+    assert!(card.text().contains("Depth after each pass"));
+    let listed = card.json()["depths"].as_array().map(Vec::len);
+    assert_eq!(listed, Some(depths.len()));
+    // Hundreds of passes are no plan.
+    let fine = holds(
+        "threading",
+        &format!("{THREAD}; spindle_speed=100 rpm; first_depth=0.05 mm"),
+        |_| (),
+    );
+    assert!(value(&fine, "passes") > 200.0 && fine.depths.is_empty());
 }
 
 /// Pitfall 20: the feed of a thread with several starts is its lead, and every start has its passes.

@@ -10,6 +10,7 @@ pub(crate) mod lanes;
 pub(crate) mod law;
 mod ledger;
 pub(crate) mod limits;
+pub(crate) mod loads;
 mod milling;
 pub(crate) mod numbers;
 pub mod process;

@@ -179,7 +179,7 @@ impl Operate for HelicalEntry {
         let powers = mills::powers(log, ground, removal_rate, chips.mean, n, side.circle);
         let peak = mills::peak(log, ground, &tool, &side, &chips, tool.fluted());
         // The force turns with the cutter's place on the circle: along the jaws and across them.
-        let clamping_needed = crate::operation::chain::clamping_needed(
+        let clamping_needed = crate::operation::loads::clamping_needed(
             log,
             peak.in_plane,
             peak.axial,

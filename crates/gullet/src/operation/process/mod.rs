@@ -180,4 +180,8 @@ pub(crate) trait Operate: Shape {
         eye: &mut impl Eye,
     );
     fn doubts(own: &Self::Own, ground: &Ground, results: &Self::Results, doubt: &mut impl Doubt);
+    /// Depth after each pass, where the same way is gone over several times.
+    fn depths(_results: &Self::Results) -> Vec<Length> {
+        Vec::new()
+    }
 }

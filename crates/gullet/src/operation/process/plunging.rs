@@ -122,7 +122,7 @@ impl Operate for Plunging {
         let width = chip::turning_chip_width::step(log, a_e, own.cutting_edge_angle);
         let tangential = force::peak_tangential_force::step(log, worst.k, h, width, edges, one());
         let peak = mills::bent(log, ground, &tool, tangential, tool.fluted());
-        let clamping_needed = crate::operation::chain::clamping_needed(
+        let clamping_needed = crate::operation::loads::clamping_needed(
             log,
             peak.in_plane,
             si(0.0),

@@ -93,6 +93,7 @@ pub(crate) fn cut<P: Operate>(prepared: &Prepared) -> Result<ProcessCut> {
         inputs: prepared.values.to_vec(),
         settings: fields(SETTINGS, &settled.settings.values()),
         results: fields(prepared.process.results, &P::values(&settled.results)),
+        depths: P::depths(&settled.results),
         ledger: ledger.into_iter().map(|(limit, _)| limit).collect(),
         held_by,
         adjustments,

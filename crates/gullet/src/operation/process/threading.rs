@@ -72,6 +72,9 @@ const FLANK: f64 = PI / 6.0;
 /// A compound slide is set a little below it.
 const COMPOUND: f64 = 29.5 * PI / 180.0;
 
+/// Passes of a plan that is still listed.
+const MOST_LISTED: f64 = 200.0;
+
 /// Depth from the crest after each pass of a thread that is cut at equal chip area.
 ///
 /// ```
@@ -314,5 +317,13 @@ impl Operate for Threading {
             WarningCode::OutsideValidity,
             "the first pass takes more than half the height: the tip breaks",
         );
+    }
+
+    fn depths(results: &Results) -> Vec<Length> {
+        let passes = results.passes.value;
+        if passes > MOST_LISTED {
+            return Vec::new();
+        }
+        threading_plan(results.height, passes as u16)
     }
 }
