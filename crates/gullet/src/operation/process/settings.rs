@@ -1,4 +1,4 @@
-//! What an operation sets on the machine: the same for every one.
+//! What every operation sets on the machine.
 
 use crate::operation::cut::Field;
 use crate::operation::lanes::lanes;

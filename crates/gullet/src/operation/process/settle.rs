@@ -3,7 +3,6 @@
 
 use super::ground::Ground;
 use super::limits::{Doubt, Entries, Eye, Look, Lower};
-pub(crate) use super::settings::{SETTINGS, Settings, SettingsBlock};
 use super::{Loads, Operate, Start};
 use crate::formula::{NoRecord, practice, rotation};
 use crate::model::Machine;
@@ -14,6 +13,8 @@ use crate::operation::numbers::one;
 use crate::operation::{WarningCode, settle};
 use crate::quantity::math::{max, min, number, select};
 use crate::quantity::{Kind, Length, RotationalSpeed, Time, Velocity, si};
+
+pub(crate) use super::settings::{SETTINGS, Settings, SettingsBlock};
 
 /// How often the feed is lowered at most: the limits are powers of it, so that each is met at once, and
 /// few take turns.
@@ -408,6 +409,12 @@ pub(crate) fn doubts<P: Operate>(
         ground.lowest_speed.value > speeds.bound.value * (1.0 + 1e-9),
         Code::MachineLimits,
         "the machine's lowest speed is above the speed wanted: the tool wears sooner",
+    );
+    let asked = P::asked(own).spindle_speed.value;
+    doubt.doubt(
+        (asked > 0.0) & (speeds.bound.value < asked * (1.0 - 1e-9)),
+        Code::MachineLimits,
+        "the spindle speed asked for is above what tables, mark or operation allow: it is lowered",
     );
     doubt.doubt(
         speeds.bound.value > ground.highest_speed.value * (1.0 + 1e-9),
