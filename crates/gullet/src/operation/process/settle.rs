@@ -168,7 +168,7 @@ fn looks<P: Operate>(
         Look::least(Name::SmallestFeed, f.value, start.least_feed.value)
             .only(free)
             .from("practice: a smaller feed rubs instead of cutting")
-            .change("give a larger feed, or take a larger cutter or fewer teeth"),
+            .change("give a larger feed, or take another cutter"),
     );
     eye.look(
         Look::most(
