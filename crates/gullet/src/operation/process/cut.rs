@@ -83,13 +83,10 @@ impl ProcessCut {
             .inputs
             .iter()
             .zip(&self.inputs)
-            .filter(|(input, value)| {
-                value.is_finite()
-                    && !(input.parameter.default == Some(**value)
-                        && **value == 0.0
-                        && input.words.is_empty())
+            .filter_map(|(input, value)| {
+                let told = input.told(*value)?;
+                Some((input.name(), input.text(told, self.units)))
             })
-            .map(|(input, value)| (input.name(), input.text(*value, self.units)))
             .collect()
     }
 }

@@ -1,4 +1,4 @@
-//! What every operation sets on the machine.
+//! What an operation sets on the machine: the same for every one.
 
 use crate::operation::cut::Field;
 use crate::operation::lanes::lanes;
