@@ -168,7 +168,7 @@ fn looks<P: Operate>(
         Look::least(Name::SmallestFeed, f.value, start.least_feed.value)
             .only(free)
             .from("practice: a smaller feed rubs instead of cutting")
-            .change("give a larger feed, or take a larger cutter or fewer teeth"),
+            .change("give a larger feed, or take another cutter"),
     );
     eye.look(
         Look::most(
@@ -409,6 +409,12 @@ pub(crate) fn doubts<P: Operate>(
         ground.lowest_speed.value > speeds.bound.value * (1.0 + 1e-9),
         Code::MachineLimits,
         "the machine's lowest speed is above the speed wanted: the tool wears sooner",
+    );
+    let asked = P::asked(own).spindle_speed.value;
+    doubt.doubt(
+        (asked > 0.0) & (speeds.bound.value < asked * (1.0 - 1e-9)),
+        Code::MachineLimits,
+        "the spindle speed asked for is above what tables, mark or operation allow: it is lowered",
     );
     doubt.doubt(
         speeds.bound.value > ground.highest_speed.value * (1.0 + 1e-9),
