@@ -6,8 +6,12 @@ use gullet::table::Library;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// Folders of the jobs and of the routes.
-const FOLDERS: [&str; 2] = ["crates/gullet-cli/jobs", "crates/gullet-cli/jobs/routes"];
+/// Folders of the jobs, of the routes and of the parts.
+const FOLDERS: [&str; 3] = [
+    "crates/gullet-cli/jobs",
+    "crates/gullet-cli/jobs/routes",
+    "crates/gullet-cli/jobs/parts",
+];
 
 /// Set to write the cards anew.
 const WRITE: &str = "GULLET_WRITE_GOLDEN";

@@ -90,7 +90,7 @@ class MaterialFields:
     name: str
     """Name of the shop's own material."""
     iso513: str
-    """ISO 513 group: P steel, M stainless, K cast iron, N non-ferrous, S superalloy and titanium, H hardened."""
+    """ISO 513 group: P steel and ferritic or martensitic stainless, M austenitic and duplex stainless, K cast iron, N non-ferrous, S superalloy and titanium, H hardened."""
     kc11: Quantity | None
     """Specific cutting force k_c1.1 at a chip 1 mm thick and 1 mm wide."""
     chip_exponent: float | None

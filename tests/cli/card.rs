@@ -7,7 +7,7 @@ use std::path::Path;
 
 fn jobs() -> Vec<String> {
     let jobs = Path::new(ROOT).join("crates/gullet-cli/jobs");
-    let mut names: Vec<String> = [jobs.clone(), jobs.join("routes")]
+    let mut names: Vec<String> = [jobs.clone(), jobs.join("routes"), jobs.join("parts")]
         .iter()
         .flat_map(|folder| fs::read_dir(folder).unwrap())
         .map(|entry| entry.unwrap().path().to_str().unwrap().to_owned())
@@ -32,8 +32,18 @@ fn every_job_gives_a_card_in_every_format() {
         assert!(text.contains("rpm"), "{job}");
         let card = json(&["card", &job, "--format", "json"]);
         assert_eq!(card["title"], title);
+        // A part holds the cards of its operations in sheets, those of its block as a route.
+        let sheets = card["sheets"].as_array().into_iter().flatten();
+        for sheet in sheets.filter(|sheet| sheet["operations"].is_array()) {
+            for operation in sheet["operations"].as_array().unwrap() {
+                let speed = &operation["card"]["settings"]["spindle_speed"]["si"];
+                assert!(speed.as_f64().unwrap() > 0.0, "{job}");
+            }
+        }
+        let block = &card["squaring"];
+        let card = if block.is_null() { &card } else { block };
         let route = card["clampings"].as_array();
-        let cards = route.map_or(vec![&card], |clampings| {
+        let cards = route.map_or(vec![card], |clampings| {
             clampings.iter().map(|clamping| &clamping["card"]).collect()
         });
         for card in cards {

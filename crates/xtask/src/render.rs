@@ -48,7 +48,11 @@ fn all(gullet: &Path, browser: &str, folder: &Path) -> Result<String, String> {
     fs::create_dir_all(folder).map_err(failed)?;
     let jobs_folder = root().join("crates/gullet-cli/jobs");
     let mut jobs: Vec<PathBuf> = Vec::new();
-    for folder in [jobs_folder.clone(), jobs_folder.join("routes")] {
+    for folder in [
+        jobs_folder.clone(),
+        jobs_folder.join("routes"),
+        jobs_folder.join("parts"),
+    ] {
         let files = fs::read_dir(folder).map_err(failed)?;
         jobs.extend(
             files
@@ -64,7 +68,7 @@ fn all(gullet: &Path, browser: &str, folder: &Path) -> Result<String, String> {
         one(gullet, browser, folder, job).map_err(|error| format!("{}: {error}", job.display()))?;
     }
     Ok(format!(
-        "{} jobs and routes, a sheet a card, in {}",
+        "{} jobs, routes and parts, a sheet a card, in {}",
         jobs.len(),
         folder.display()
     ))
@@ -117,7 +121,7 @@ fn one(gullet: &Path, browser: &str, folder: &Path, job: &Path) -> Result<(), St
         &[&to_paper, "--no-pdf-header-footer"],
     )?;
     let told = quiet(Command::new("pdfinfo").arg(&paper))?;
-    // A job is one sheet; a route a summary and one for each clamping.
+    // A job is one sheet; a route or a part a summary and one for each clamping.
     let html = fs::read_to_string(&page).map_err(|error| error.to_string())?;
     let sheets = html.matches("<h1>").count();
     match pages(&told) {

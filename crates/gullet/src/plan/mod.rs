@@ -1,4 +1,5 @@
-//! Plans: passes, routes, time, job file, card.
+//! Plans: job files with their passes, blocks squared on six faces, parts made by several operations;
+//! their time and cost, and the cards of all.
 
 mod card;
 mod document;

@@ -33,6 +33,9 @@ impl HardnessScale {
 /// What a converted hardness rests on.
 pub(crate) const ASSUMPTION: &str = "hardness converted over points for carbon and alloy steel, linear in HV; not valid for austenitic, cold-worked, cast iron or non-ferrous work";
 
+/// What a converted hardness of other work rests on.
+pub(crate) const FOREIGN: &str = "hardness converted over points for carbon and alloy steel, which this work is not: its Brinell value is only a guide to rows of tables";
+
 /// Straight-line interpolation over points in any order; `None` outside them.
 fn interpolate(points: &[(f64, f64)], x: f64) -> Option<f64> {
     let mut points = points.to_vec();

@@ -2,12 +2,12 @@
 
 use super::drill::{DRILL_COLUMNS, Drill};
 use super::grounds::Answered;
-use super::hardness::{ASSUMPTION, HardnessScale, to_brinell};
+use super::hardness::{ASSUMPTION, FOREIGN, HardnessScale, to_brinell};
 use super::parse::Context;
 use super::parse_material::{GivenHardness, class_row, source_row};
 use super::reader::{Sheet, bad, header_names};
 use super::rows::*;
-use super::types::{Material, Source, plain};
+use super::types::{Iso513, Material, Source, plain};
 use crate::error::{Error, Problem, Result};
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::{Arc, OnceLock};
@@ -467,6 +467,12 @@ impl Library {
     }
 }
 
+/// Whether the points of hardness, those of carbon and alloy steel, hold for a material.
+fn is_steel(material: &Material) -> bool {
+    let iron = material.classes.iter().any(|class| class.contains("iron"));
+    matches!(material.iso513, Iso513::P | Iso513::H) && !iron
+}
+
 fn take_hardness(points: &[HardnessRow], material: &mut Material, hardness: Option<GivenHardness>) {
     let Some((low, high, scale)) = hardness else {
         return;
@@ -481,7 +487,8 @@ fn take_hardness(points: &[HardnessRow], material: &mut Material, hardness: Opti
     if scale != HardnessScale::Brinell {
         let given = format!("given as {low} to {high} {}", scale.symbol());
         material.assumptions.push(match ends {
-            Some(_) => format!("{ASSUMPTION}; {given}"),
+            Some(_) if is_steel(material) => format!("{ASSUMPTION}; {given}"),
+            Some(_) => format!("{FOREIGN}; {given}"),
             None => format!("{given}, beyond the Brinell scale"),
         });
     }

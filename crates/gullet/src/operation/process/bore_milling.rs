@@ -231,6 +231,7 @@ impl Operate for BoreMilling {
     #[inline(always)]
     fn doubts(own: &Own, ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
         tool(own).doubt_stick_out(ground, doubt);
+        mills::doubt_by_hand(ground, doubt);
         mills::doubt_feed_marks(results.feed_per_rev, own.diameter, doubt);
     }
 }

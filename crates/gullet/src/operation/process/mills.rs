@@ -378,6 +378,16 @@ pub(crate) fn roughness_limit(reached: Length, wanted: Length, eye: &mut impl Ey
     );
 }
 
+/// A circle needs two axes that move together.
+#[inline(always)]
+pub(crate) fn doubt_by_hand(ground: &Ground, doubt: &mut impl Doubt) {
+    doubt.doubt(
+        ground.by_hand.value > 0.0,
+        WarningCode::MachineLimits,
+        "a table cranked by hand does not run round: the path needs a control, or a rotary table",
+    );
+}
+
 /// Feed marks are parabolas only while the feed a
 /// revolution is small against the cutter.
 #[inline(always)]

@@ -18,6 +18,7 @@ pub(crate) mod prepared;
 pub(crate) mod report;
 pub(crate) mod request;
 mod rows;
+pub(crate) mod settings;
 pub(crate) mod settle;
 
 mod ball_nose_finishing;

@@ -383,6 +383,8 @@ fn spread<P: Operate>(ground: &Ground, settled: &Settled<P>) -> Vec<NamedBand> {
         ),
     ]
     .into_iter()
+    // The feed of a thread is its lead, whatever the tables say.
+    .filter(|named| named.name != "feed" || settle::is_free(&settled.start))
     .filter(|named| named.band.start.is_finite())
     .collect()
 }

@@ -306,7 +306,13 @@ impl Operate for Threading {
     }
 
     #[inline(always)]
-    fn doubts(own: &Own, _ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
+    fn doubts(own: &Own, ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
+        doubt.doubt(
+            (own.carriage_speed.value == f64::INFINITY)
+                & (ground.highest_feed.value == f64::INFINITY),
+            WarningCode::Assumed,
+            "no carriage_speed given: nothing says whether a hand can open the half-nut in time, so that the speed is that of the tables alone",
+        );
         doubt.doubt(
             results.last_infeed.value < own.smallest_infeed.value * (1.0 - 1e-9),
             WarningCode::OutsideValidity,

@@ -27,6 +27,8 @@ thead th { border-bottom: 1.2pt solid #000; }
 .route { font-size: 8.5pt; }
 .route ul { margin: 0; padding-left: 4mm; }
 .order td, .order th { font-size: 8.5pt; padding: 0.4mm 1mm; }
+.part .order td, .part .order th { font-size: 7.4pt; line-height: 1.1; padding: 0.25mm 1mm; }
+.part .small { font-size: 6.2pt; }
 .passes td { font-size: 12pt; padding: 0.25mm 1.2mm; white-space: nowrap; }
 .passes td.stop { font-weight: bold; font-size: 14pt; }
 .dense td { font-size: 9.5pt; padding: 0 1.2mm; }

@@ -70,7 +70,7 @@ keys! {
     ];
     id: Text, Optional("own data are given"), "6061", "Id or trade name of a material of the tables.";
     name: Text, Optional("the tables' name"), "cast plate, melt 17", "Name of the shop's own material.";
-    iso513: Choice<Iso513>, Optional("the tables' group"), "N", "ISO 513 group: P steel, M stainless, K cast iron, N non-ferrous, S superalloy and titanium, H hardened.";
+    iso513: Choice<Iso513>, Optional("the tables' group"), "N", "ISO 513 group: P steel and ferritic or martensitic stainless, M austenitic and duplex stainless, K cast iron, N non-ferrous, S superalloy and titanium, H hardened.";
     kc11: Pressure, Optional("the tables' value"), "800 N/mm2", "Specific cutting force k_c1.1 at a chip 1 mm thick and 1 mm wide.";
     chip_exponent: Ratio, Optional("the tables' value"), "0.25", "Exponent m_c with which the specific cutting force falls as the chip grows; 0 to below 1.";
     source: Text, Optional("named the shop's own, no source given"), "measured in the shop", "Where the cutting force comes from.";

@@ -63,7 +63,7 @@ impl PartCard {
                 PartStep::Squaring => {
                     let clampings = block.iter().flat_map(|card| &card.route.clampings);
                     sheets.extend(clampings.enumerate().map(|(place, _)| Sheet::Block(place)));
-                    entries.extend(block.iter().flat_map(|card| card.entries.clone()));
+                    entries.extend(block.iter().flat_map(block_entries));
                 }
                 PartStep::Operation(operation) => {
                     let card = match card(&route, operation, library) {
@@ -169,6 +169,28 @@ fn block_card(route: &PartRoute, library: &Library) -> Result<Option<RouteCard>>
     block.rate = block.rate.or(route.rate);
     block.units = route.units;
     RouteCard::of(Route::new(block, library)?).map(Some)
+}
+
+/// The lines of the squared block, with names that tell them from those of the operations.
+fn block_entries(card: &RouteCard) -> Vec<RouteEntry> {
+    let clampings = &card.route.clampings;
+    // Before the first clamping, machine and vise are made ready.
+    let ready = card.entries.len().saturating_sub(clampings.len());
+    let faces = clampings.iter().map(|clamping| {
+        format!(
+            "square {}, {} face",
+            clamping.number,
+            clamping.seat.cut.name()
+        )
+    });
+    let names = core::iter::repeat_n("set-up of the vise".to_owned(), ready).chain(faces);
+    names
+        .zip(&card.entries)
+        .map(|(name, entry)| RouteEntry {
+            name,
+            ..entry.clone()
+        })
+        .collect()
 }
 
 fn card(route: &PartRoute, operation: &PartOperation, library: &Library) -> Result<ProcessCard> {

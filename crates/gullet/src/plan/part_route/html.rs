@@ -3,7 +3,9 @@
 use super::super::card::{crowded, escape, head, sheet};
 use super::PartCard;
 use super::card::{Clamping, Sheet};
-use super::text::{binding, clamping_cautions, clamping_rows, doubts, heading, rows, tables};
+use super::text::{
+    binding, clamping_cautions, clamping_rows, doubts, heading, rows, sources, tables,
+};
 
 /// Settings and results that are printed large.
 const LARGE: &[&str] = &[
@@ -17,7 +19,7 @@ const LARGE: &[&str] = &[
 pub(super) fn render(card: &PartCard, with_steps: bool) -> String {
     let mut out = String::with_capacity(65_536);
     head(&mut out, &card.route.title);
-    out += "<body>\n<section class=\"route\">\n";
+    out += "<body>\n<section class=\"route part\">\n";
     page(&mut out, card);
     out += "</section>\n";
     for item in &card.sheets {
@@ -129,6 +131,7 @@ fn clamping_sheet(out: &mut String, card: &PartCard, clamping: &Clamping, with_s
     *out += "<div class=\"small columns\">\n";
     list(out, "Cautions", &clamping_cautions(clamping));
     list(out, "Look out (doubts and assumptions)", &doubts(clamping));
+    list(out, "Where the numbers come from", &sources(clamping));
     *out += "</div>\n";
     if with_steps {
         for (operation, process) in &clamping.work {

@@ -2,11 +2,13 @@
 //! squared in between where the file asks for it, a card a clamping, and a summary with time and cost.
 
 mod card;
+mod given;
 mod html;
 mod json;
 mod operations;
 mod price;
 mod read;
+mod steps;
 mod text;
 
 pub use card::PartCard;

@@ -1,10 +1,11 @@
 //! The cards of a part as plain text.
 
 use super::super::card::{Page, WIDTH, card_text};
-use super::super::route::time_table;
+use super::super::route::{clock, time_table};
 use super::PartCard;
 use super::card::{Clamping, Sheet};
-use crate::quantity::{Kind, format_digits};
+use super::price::LotOfPart;
+use crate::quantity::{Money, Time, si};
 
 /// A table: title, heads, rows.
 pub(super) type Table = (&'static str, Vec<String>, Vec<Vec<String>>);
@@ -67,13 +68,44 @@ pub(super) fn rows(card: &PartCard) -> Vec<(&'static str, String)> {
 
 /// Order of the work; time and cost of one part; lots.
 pub(super) fn tables(card: &PartCard) -> Vec<Table> {
-    let mut tables = vec![order(card)];
+    let mut tables = vec![held(card), order(card)];
     let (heads, rows) = time_table(&card.entries, &card.totals);
     tables.push(("Time of one part (h:mm:ss)", heads, rows));
     if !card.lots.is_empty() {
         tables.push(lots(card));
     }
     tables
+}
+
+/// The clampings of the squared block as one, by their numbers, with their faces.
+fn squares(card: &PartCard) -> Option<(String, String, &str)> {
+    let clampings = &card.block.as_ref()?.route.clampings;
+    let (first, last) = (clampings.first()?, clampings.last()?);
+    let faces: Vec<&str> = clampings.iter().map(|c| c.seat.cut.name()).collect();
+    let numbers = if clampings.len() == 1 {
+        format!("square {}", first.number)
+    } else {
+        format!("square {} to {}", first.number, last.number)
+    };
+    Some((numbers, faces.join(", "), &first.card.job.machine.name))
+}
+
+/// The last column holds what may be long: a page breaks it below itself.
+fn held(card: &PartCard) -> Table {
+    let rows = card.sheets.iter().filter_map(|sheet| match sheet {
+        Sheet::Clamping(clamping) => Some(vec![
+            clamping.number.to_string(),
+            clamping.machine(),
+            clamping.held.clone(),
+        ]),
+        Sheet::Block(0) => squares(card).map(|(numbers, _, machine)| {
+            let held = "vise, as each card says".to_owned();
+            vec![numbers, machine.to_owned(), held]
+        }),
+        Sheet::Block(_) => None,
+    });
+    let rows = rows.collect();
+    ("Clampings", heads(&["No", "Machine", "Held"]), rows)
 }
 
 fn order(card: &PartCard) -> Table {
@@ -89,91 +121,83 @@ fn order(card: &PartCard) -> Table {
                         )
                     };
                     rows.push(vec![
-                        format!("{}", clamping.number),
-                        clamping.held.clone(),
-                        operation.name.clone(),
-                        operation.machine.name.clone(),
+                        clamping.number.to_string(),
                         operation.count.to_string(),
                         value("spindle_speed"),
                         value("feed_speed"),
+                        operation.name.clone(),
                     ]);
                 }
             }
-            Sheet::Block(place) => {
-                if let Some(clamping) = card
-                    .block
-                    .as_ref()
-                    .and_then(|block| block.route.clampings.get(*place))
-                {
-                    rows.push(vec![
-                        format!("square {}", clamping.number),
-                        "vise, see its card".to_owned(),
-                        format!("{} face", clamping.seat.cut.name()),
-                        clamping.card.job.machine.name.clone(),
-                        "1".to_owned(),
-                        "see card".to_owned(),
-                        "see card".to_owned(),
-                    ]);
-                }
-            }
+            Sheet::Block(0) => rows.extend(squares(card).map(|(numbers, faces, _)| {
+                let see = || "see cards".to_owned();
+                let work = format!("Square the block: {faces}");
+                vec![numbers, "1".to_owned(), see(), see(), work]
+            })),
+            Sheet::Block(_) => {}
         }
     }
-    let heads = ["No", "Held", "Work", "Machine", "Times", "Speed", "Feed"];
-    (
-        "Order of the work",
-        heads.iter().map(|head| (*head).to_owned()).collect(),
-        rows,
-    )
+    let heads = heads(&["No", "Times", "Speed", "Feed", "Work"]);
+    ("Order of the work", heads, rows)
 }
 
+fn heads(words: &[&str]) -> Vec<String> {
+    words.iter().map(|word| (*word).to_owned()).collect()
+}
+
+/// Lines with a set-up one by one; the others, which the table above tells and no lot changes, as one.
 fn lots(card: &PartCard) -> Table {
-    let system = card.route.units;
-    let time = |si: f64| format_digits(Kind::Time, si, system, 3);
-    let money = |si: f64| format!("{si:.2}");
     let with_cost = card.entries.iter().any(|entry| entry.rate.is_some());
+    let cell = |time: Time, cost: Money| {
+        if with_cost {
+            format!("{}, {:.2}", clock(time), cost.value)
+        } else {
+            clock(time)
+        }
+    };
+    // A row holds what is summed over the lines that belong to it.
+    let row = |name: &str, belongs: &dyn Fn(usize) -> bool| {
+        let mut row = vec![name.to_owned()];
+        row.extend(card.lots.iter().map(|lot| {
+            let (mut time, mut cost): (Time, Money) = (si(0.0), si(0.0));
+            for (index, entry) in lot.entries.iter().enumerate() {
+                if belongs(index) {
+                    time += entry.time;
+                    cost += entry.cost;
+                }
+            }
+            cell(time, cost)
+        }));
+        row
+    };
+    let shares = |index: usize| {
+        let entry = card.entries.get(index);
+        entry.is_some_and(|entry| entry.time.setup.value > 0.0)
+    };
     let mut heads = vec!["A part takes, in a lot of".to_owned()];
     heads.extend(card.lots.iter().map(|lot| format!("{}", lot.size.value)));
-    let mut rows: Vec<Vec<String>> = card
-        .entries
-        .iter()
-        .enumerate()
-        .map(|(index, entry)| {
-            let mut row = vec![entry.name.clone()];
-            row.extend(card.lots.iter().map(|lot| {
-                lot.entries.get(index).map_or_else(String::new, |price| {
-                    if with_cost {
-                        format!("{}, {}", time(price.time.value), money(price.cost.value))
-                    } else {
-                        time(price.time.value)
-                    }
-                })
-            }));
-            row
-        })
-        .collect();
-    if with_cost {
+    let mut rows: Vec<Vec<String>> = Vec::new();
+    for (index, entry) in card.entries.iter().enumerate() {
+        if shares(index) {
+            rows.push(row(&entry.name, &|other| other == index));
+        }
+    }
+    if rows.len() < card.entries.len() {
+        rows.push(row("all others", &|index| !shares(index)));
+    }
+    if with_cost || card.route.material_cost.value > 0.0 {
         let mut row = vec!["material".to_owned()];
-        row.extend(card.lots.iter().map(|lot| money(lot.material_cost.value)));
+        let cost = |lot: &LotOfPart| format!("{:.2}", lot.material_cost.value);
+        row.extend(card.lots.iter().map(cost));
         rows.push(row);
     }
     let mut row = vec!["together".to_owned()];
-    row.extend(card.lots.iter().map(|lot| {
-        if with_cost {
-            format!(
-                "{}, {}",
-                time(lot.time_per_part.value),
-                money(lot.cost_per_part.value)
-            )
-        } else {
-            time(lot.time_per_part.value)
-        }
-    }));
+    let sum = |lot: &LotOfPart| cell(lot.time_per_part, lot.cost_per_part);
+    row.extend(card.lots.iter().map(sum));
     rows.push(row);
-    (
-        "Time and cost a part, with its share of the set-up",
-        heads,
-        rows,
-    )
+    let title =
+        "Time (h:mm:ss) and cost a part, with its share of the set-up, rounded line by line";
+    (title, heads, rows)
 }
 
 fn clamping_text(card: &PartCard, clamping: &Clamping, with_steps: bool) -> String {
@@ -209,6 +233,10 @@ fn clamping_text(card: &PartCard, clamping: &Clamping, with_steps: bool) -> Stri
     }
     page.list("Look out (doubts and assumptions)", &doubts(clamping));
     page.list("Cautions", &clamping_cautions(clamping));
+    page.heading("Sources");
+    for source in sources(clamping) {
+        page.hanging("", &source);
+    }
     page.text()
 }
 
@@ -271,6 +299,20 @@ pub(super) fn clamping_cautions(clamping: &Clamping) -> Vec<&'static str> {
         for caution in &process.cut.cautions {
             if !texts.contains(caution) {
                 texts.push(caution);
+            }
+        }
+    }
+    texts
+}
+
+/// Every source of the clamping once, with its id.
+pub(super) fn sources(clamping: &Clamping) -> Vec<String> {
+    let mut texts: Vec<String> = Vec::new();
+    for (_, process) in &clamping.work {
+        for (id, reference) in &process.sources {
+            let text = format!("[{id}] {reference}");
+            if !texts.contains(&text) {
+                texts.push(text);
             }
         }
     }

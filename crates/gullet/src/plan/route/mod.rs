@@ -30,5 +30,6 @@ pub use planned::{BlockClamping, DoneClamping, Route};
 pub(in crate::plan) use read::block;
 pub use read::{route_reference, route_schema};
 pub(in crate::plan) use summary::time_table;
+pub(in crate::plan) use totals::clock;
 pub use totals::{RouteCost, RouteEntry, RouteTotals, TimeParts};
 pub use vise::{Placement, Vise};

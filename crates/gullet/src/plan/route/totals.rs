@@ -183,7 +183,7 @@ impl RouteTotals {
 }
 
 /// A time as hours, minutes and seconds.
-pub(super) fn clock(time: Time) -> String {
+pub(in crate::plan) fn clock(time: Time) -> String {
     let seconds = time.value.round().clamp(0.0, 1e15) as u64;
     format!(
         "{}:{:02}:{:02}",
