@@ -3,7 +3,6 @@
 
 use super::ground::Ground;
 use super::limits::{Doubt, Entries, Eye, Look, Lower};
-pub(crate) use super::settings::{SETTINGS, Settings, SettingsBlock};
 use super::{Loads, Operate, Start};
 use crate::formula::{NoRecord, practice, rotation};
 use crate::model::Machine;
