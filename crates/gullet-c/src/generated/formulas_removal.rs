@@ -195,6 +195,44 @@ pub unsafe extern "C" fn gullet_plunge_removal_rate_array(
     unsafe { array(&plunge_removal_rate::FORMULA, count, [radial_depth_m, side_step_m, table_feed_m_per_s], plunge_removal_rate_m3_per_s_out, status_out) }
 }
 
+/// Removal rate of the first plunge of plunge milling, alone in the stock.
+///
+///     Q = (D^2/4) (phi_s - sin(phi_s) cos(phi_s)) v_f; phi_s = acos(1 - 2 a_e/D)
+///
+/// diameter_m: D, cutter diameter [m]; diameter > 0.
+/// radial_depth_m: a_e, working engagement, across the axis [m]; 0 <= radial_depth <= diameter.
+/// table_feed_m_per_s: v_f, feed along the axis [m/s]; table_feed >= 0.
+/// first_plunge_removal_rate_m3_per_s_out: Q [m3/s].
+/// Valid for: stock wider than the cutter's chord; phi_s in radians; the plunges after it take
+///     plunge_removal_rate.
+/// Source: derived: segment of a circle times feed.
+/// Example: diameter=20 mm; radial_depth=10 mm; table_feed=100 mm/min => 15707.9632679 mm3/min
+///     (identity: half a circle, 50 pi mm2 x 100 mm/min).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_first_plunge_removal_rate(
+    diameter_m: f64,
+    radial_depth_m: f64,
+    table_feed_m_per_s: f64,
+    first_plunge_removal_rate_m3_per_s_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&first_plunge_removal_rate::FORMULA, &[diameter_m, radial_depth_m, table_feed_m_per_s], first_plunge_removal_rate_m3_per_s_out) }
+}
+
+/// gullet_first_plunge_removal_rate over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_first_plunge_removal_rate_array(
+    count: usize,
+    diameter_m: *const f64,
+    radial_depth_m: *const f64,
+    table_feed_m_per_s: *const f64,
+    first_plunge_removal_rate_m3_per_s_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&first_plunge_removal_rate::FORMULA, count, [diameter_m, radial_depth_m, table_feed_m_per_s], first_plunge_removal_rate_m3_per_s_out, status_out) }
+}
+
 /// Removal rate of a helix that sinks or widens a bore.
 ///
 ///     Q = (pi/4) (D_m - D_w) (D_m + D_w) v_a
