@@ -185,3 +185,19 @@ proptest! {
         }
     }
 }
+
+/// A name such as run_in is no inch.
+#[test]
+fn names_are_no_units() {
+    use gullet::formula::units_of;
+    for metric in [
+        "run_in=6 mm; thread=internal",
+        "bore_in_steps=3",
+        "feed=0.1 mm",
+    ] {
+        assert_eq!(units_of(metric), UnitSystem::Metric, "{metric}");
+    }
+    for inch in ["run_in=0.25 in", "feed=0.004in", "v=90ft/min", "d=1/2\""] {
+        assert_eq!(units_of(inch), UnitSystem::Inch, "{inch}");
+    }
+}

@@ -20,6 +20,8 @@ from ._gullet import (
     Job,
     KienzleFit,
     Library,
+    OperationCut,
+    PartCard,
     PassPlan,
     Quantity,
     Route,
@@ -79,6 +81,15 @@ if TYPE_CHECKING:
         route,
         setup,
     )
+    from ._operations import (
+        Operation,
+        OperationExample,
+        OperationInput,
+        OperationResult,
+        Operations,
+        operate,
+        operations,
+    )
     from ._records import (
         Adjustment,
         Band,
@@ -88,7 +99,15 @@ if TYPE_CHECKING:
         Doubt,
         Ledger,
         Limit,
+        OperationBand,
+        OperationInputs,
+        OperationRecord,
+        OperationResults,
+        OperationSettings,
         Parameter,
+        PartEntry,
+        PartLot,
+        PartLotEntry,
         Pass,
         PassTime,
         PlannedPass,
@@ -126,7 +145,22 @@ __all__ = [
     "LotPrice",
     "Machine",
     "Material",
+    "Operation",
+    "OperationBand",
+    "OperationCut",
+    "OperationExample",
+    "OperationInput",
+    "OperationInputs",
+    "OperationRecord",
+    "OperationResult",
+    "OperationResults",
+    "OperationSettings",
+    "Operations",
     "Parameter",
+    "PartCard",
+    "PartEntry",
+    "PartLot",
+    "PartLotEntry",
     "Pass",
     "PassPlan",
     "PassTime",
@@ -179,6 +213,8 @@ __all__ = [
     "kinds",
     "lot_cost",
     "mill",
+    "operate",
+    "operations",
     "plan",
     "route",
     "route_schema",
@@ -198,7 +234,7 @@ def __getattr__(name: str) -> object:
     if name in __all__:
         from importlib import import_module
 
-        for home in ("_errors", "_model", "_records", "_study", "_types", "_economics", "_drills"):
+        for home in ("_errors", "_model", "_records", "_operations", "_study", "_types", "_economics", "_drills"):
             found = vars(import_module(f".{home}", __name__)).get(name)
             if found is not None:
                 globals()[name] = found

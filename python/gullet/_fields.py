@@ -193,6 +193,8 @@ class MachineFields:
     """The table is cranked by hand."""
     feeds: tuple[Quantity, ...] | None
     """Table feeds of a feed box, rising."""
+    feeds_per_rev: tuple[Quantity, ...] | None
+    """Feeds per revolution of a lathe's feed box, rising."""
     lowest_feed: Quantity | None
     """Lowest table feed of a continuous drive."""
     highest_feed: Quantity | None
@@ -293,6 +295,18 @@ class PracticeFields:
     """Clearance before and behind the cut."""
     handling_per_pass: Quantity | None
     """Time to set, measure and clear chips, a pass."""
+    strip_width: float | None
+    """Widest strip over the cutter's diameter, where a face is wider than the cutter."""
+    jaw_clearance: Quantity | None
+    """Distance kept between cutter and jaws."""
+    setup_time: Quantity | None
+    """Time to make machine and vise ready, once."""
+    clamping_time: Quantity | None
+    """Time to clean, seat and clamp the work, a clamping."""
+    measuring_time: Quantity | None
+    """Time to measure the work after a clamping."""
+    deburring_time: Quantity | None
+    """Time to deburr the work after a clamping."""
     roughing_direction: str | None
     """Direction of a roughing pass."""
     finishing_direction: str | None

@@ -15,7 +15,7 @@ from ._fields import (
     MaterialFields,
     PracticeFields,
 )
-from ._gullet import Card, Cut, Job, Library, Part, Quantity, Route, Setup, _is_route, job_keys
+from ._gullet import Card, Cut, Job, Library, Part, PartCard, Quantity, Route, Setup, _form, _part_card, job_keys
 from ._records import Ranged, _ranged
 
 _KEYS: dict[str, dict[str, tuple[Any, ...]]] = {}
@@ -440,9 +440,9 @@ def route(source: Any, library: Library | None = None) -> Route:
     return Route.from_json(content, library) if json_file else Route.from_toml(content, library)
 
 
-def card(source: Any, library: Library | None = None) -> Card | Route:
-    """The set-up card of a job: anything that ``gullet.job`` reads. Of a route file the route,
-    which has the same forms.
+def card(source: Any, library: Library | None = None) -> Card | Route | PartCard:
+    """The set-up card of a job: anything that ``gullet.job`` reads. Of the file of a squared block
+    the route, of a part made by several operations its cards, which have the same forms.
 
     ``print(card)`` shows the text; ``card.html`` is one printable page.
 
@@ -468,11 +468,15 @@ def card(source: Any, library: Library | None = None) -> Card | Route:
     >>> card.html.startswith("<!DOCTYPE html>")
     True
     """
-    if isinstance(source, Route):
+    if isinstance(source, (Route, PartCard)):
         return source
-    if not isinstance(source, Job) and _is_route(*_content(source)):
-        return route(source, library)
-    return job(source, library).card()
+    if isinstance(source, Job):
+        return source.card()
+    content, json_file = _content(source)
+    form = _form(content, json_file)
+    if form == "part":
+        return _part_card(content, not json_file, library)
+    return route(source, library) if form == "squared-block" else job(source, library).card()
 
 
 def plan(source: Any, library: Library | None = None) -> Any:

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from typing import Any, NamedTuple
 
 from ._fields import ConsequencesFields, SettingsFields
-from ._gullet import Cut, Quantity, Table, column_unit, record_fields
+from ._gullet import Cut, OperationCut, Quantity, Table, column_unit, record_fields
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -33,7 +33,7 @@ def _formula(find: Callable[[], list[Any]], name: str) -> Any:
 
 
 class Record:
-    """Named quantities, read as attributes; a missing one is None."""
+    """Named quantities, read as attributes or items; a missing one is None."""
 
     __slots__ = ("_values",)
     _values: dict[str, Any]
@@ -49,6 +49,13 @@ class Record:
         except KeyError:
             known = ", ".join(self._values)
             raise AttributeError(f"no {name!r}; there are {known}") from None
+
+    def __getitem__(self, name: str) -> Any:
+        return self._values[name]
+
+    def to_dict(self) -> dict[str, Any]:
+        """The quantities by name."""
+        return dict(self._values)
 
     def __setattr__(self, name: str, value: Any) -> None:
         raise AttributeError(f"{type(self).__name__} is frozen")
@@ -88,7 +95,13 @@ class Record:
         from ._html import table
 
         rows = [(name, value) for name, value in self._values.items() if value is not None]
-        return table([type(self).__name__.lower(), ""], rows, titles=_meanings())
+        return table([self._head(), ""], rows, titles=self._meanings())
+
+    def _head(self) -> str:
+        return type(self).__name__.lower()
+
+    def _meanings(self) -> dict[str, str]:
+        return _meanings()
 
 
 def _meanings() -> dict[str, str]:
@@ -96,10 +109,14 @@ def _meanings() -> dict[str, str]:
 
 
 def _cut_page(cut: Cut) -> str:
+    return _page((cut.settings, cut.consequences, cut.ledger), cut.warnings)
+
+
+def _page(shown: Iterable[Any], warnings: Iterable[Doubt]) -> str:
     from html import escape
 
-    parts = [part._repr_html_() for part in (cut.settings, cut.consequences, cut.ledger)]
-    doubts = "".join(f"<li>{escape(doubt.text)}</li>" for doubt in cut.warnings)
+    parts = [part._repr_html_() for part in shown]
+    doubts = "".join(f"<li>{escape(doubt.text)}</li>" for doubt in warnings)
     return "<div>" + "".join(parts) + (f"<ul>{doubts}</ul>" if doubts else "") + "</div>"
 
 
@@ -364,3 +381,108 @@ def _steps(rows: list[Any]) -> tuple[Any, ...]:
 
 def _passes(rows: list[tuple[Any, ...]]) -> tuple[PlannedPass, ...]:
     return tuple(PlannedPass._make([*row, PassTime(*time)]) for *row, time in rows)
+
+
+class OperationRecord(Record):
+    """Named values of an operation, read as attributes or items."""
+
+    __slots__ = ("_operation",)
+    _operation: str
+
+    def __init__(self, operation: str, values: Any) -> None:
+        super().__init__(values)
+        object.__setattr__(self, "_operation", operation)
+
+    def __getattr__(self, name: str) -> Any:
+        if name == "_operation":
+            raise AttributeError(name)
+        return super().__getattr__(name)
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return type(self), (self._operation, list(self._values.items()))
+
+    def _head(self) -> str:
+        return type(self).__name__.removeprefix("Operation").lower()
+
+    def _meanings(self) -> dict[str, str]:
+        from ._operations import operations
+
+        operation = operations().named(self._operation)
+        meanings = {row.name: row.meaning for row in operation.inputs}
+        return meanings | {row.name: row.meaning for row in operation.results}
+
+
+class OperationInputs(OperationRecord):
+    """What an operation was given; None for what the tables decide."""
+
+    __slots__ = ()
+
+
+class OperationSettings(OperationRecord):
+    """What a person sets on the machine for an operation."""
+
+    __slots__ = ()
+
+
+class OperationResults(OperationRecord):
+    """What follows from the settings of an operation."""
+
+    __slots__ = ()
+
+
+class OperationBand(NamedTuple):
+    """A value over the range of its tables; None for an end that is not known."""
+
+    low: Quantity | None
+    start: Quantity
+    high: Quantity | None
+
+
+class PartEntry(NamedTuple):
+    """A line of a part's summary: an operation or a clamping."""
+
+    name: str
+    machine: str
+    time: Quantity
+    times: dict[str, Quantity]
+    machine_rate: Quantity | None
+
+
+class PartLotEntry(NamedTuple):
+    """What a line of the summary takes and costs a part in a lot."""
+
+    name: str
+    time: Quantity
+    cost: Quantity
+
+
+class PartLot(NamedTuple):
+    """What a part takes and costs in a lot, its share of the set-ups included."""
+
+    size: int
+    time_per_part: Quantity
+    cost_per_part: Quantity
+    material_cost: Quantity
+    entries: tuple[PartLotEntry, ...]
+
+
+_operation_inputs = OperationInputs
+_operation_settings = OperationSettings
+_operation_results = OperationResults
+_times = dict
+
+
+def _operation_spread(rows: list[tuple[Any, ...]]) -> dict[str, OperationBand]:
+    return {name: OperationBand(*band) for name, *band in rows}
+
+
+def _operation_page(cut: OperationCut) -> str:
+    return _page((cut.inputs, cut.settings, cut.results, cut.ledger), cut.warnings)
+
+
+def _part_entries(rows: list[tuple[Any, ...]]) -> tuple[PartEntry, ...]:
+    return tuple(PartEntry(name, machine, time, dict(times), rate) for name, machine, time, times, rate in rows)
+
+
+def _part_lots(rows: list[tuple[Any, ...]]) -> tuple[PartLot, ...]:
+    return tuple(PartLot._make([*row, tuple(PartLotEntry(*entry) for entry in entries)]) for *row, entries in rows)

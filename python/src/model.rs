@@ -61,7 +61,7 @@ impl Tables {
 /// >>> import gullet
 /// >>> library = gullet.Library()
 /// >>> library.tables
-/// ['materials', 'cutting_speeds', 'feeds', 'unit_power', 'tool_life', 'hardness', 'drills', 'sources']
+/// ['materials', 'cutting_speeds', 'feeds', 'unit_power', 'saw_rates', 'tool_life', 'hardness', 'drills', 'sources']
 /// >>> own = gullet.Library([("own.csv", "id,class,tool_material,process,sfm_start,src\no1,6061,HSS,end milling,220,trial\n")])
 /// >>> gullet.Material("6061", library=own).cutting_speed("HSS").start == gullet.Quantity("220 ft/min")
 /// True
@@ -71,7 +71,7 @@ pub struct Library {
 }
 
 /// A name of a table, or the problem that lists those there are.
-fn choice<T: Copy>(
+pub fn choice<T: Copy>(
     name: &str,
     text: &str,
     parse: fn(&str) -> Option<T>,
@@ -350,6 +350,20 @@ impl Part {
         match &self.part {
             CorePart::Material(material) => Ok(material),
             _ => Err(wrong_section("material", &self.section)),
+        }
+    }
+
+    pub fn machine(&self) -> Result<&Machine, Fault> {
+        match &self.part {
+            CorePart::Machine(machine) => Ok(machine),
+            _ => Err(wrong_section("machine", &self.section)),
+        }
+    }
+
+    pub fn practice(&self) -> Result<&Practice, Fault> {
+        match &self.part {
+            CorePart::Practice(practice) => Ok(practice),
+            _ => Err(wrong_section("practice", &self.section)),
         }
     }
 }

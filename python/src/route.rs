@@ -4,7 +4,7 @@ use crate::array::Data;
 use crate::errors::{Fault, raise};
 use crate::model::{Library, Tables};
 use crate::quantity::{self, Quantity, escaped, scalar};
-use gullet::plan::{Face, JobFile, Route as CoreRoute, RouteCard, SquaredBlock};
+use gullet::plan::{Face, JobFile, JobForm, Route as CoreRoute, RouteCard, SquaredBlock};
 use gullet::quantity::{Kind, si};
 use pyo3::prelude::*;
 use std::sync::Arc;
@@ -244,9 +244,14 @@ pub fn _route(
     Route::made(py, given)
 }
 
+/// What a text describes: a job, a squared block or a part.
 #[pyfunction]
-pub fn _is_route(text: &str, in_json: bool) -> bool {
-    JobFile::is_route(text, in_json)
+pub fn _form(text: &str, in_json: bool) -> &'static str {
+    match JobFile::form(text, in_json) {
+        JobForm::Job => "job",
+        JobForm::SquaredBlock => "squared-block",
+        JobForm::Part => "part",
+    }
 }
 
 /// The JSON Schema of a route file.

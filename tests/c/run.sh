@@ -11,6 +11,7 @@ tests=$root/tests/c
 crate=$root/crates/gullet-c
 jobs=$root/crates/gullet-cli/jobs
 job=$jobs/bearing_bracket.toml
+part=$jobs/tailstock_post.toml
 work=$target/c-tests
 mkdir -p "$work"
 started=$(date +%s)
@@ -107,12 +108,13 @@ build() {
     gcc -std=c11 $warn -O1 -g "$@" -I"$crate/include" -I"$tests" "$source" "$work/formula_table.c" \
         "$lib" $libraries -o "$out/$name"
 }
-for name in pitfalls handles host threads parity cases study economics arrow fit planted; do build "$work" $name "$archive"; done
+for name in pitfalls handles operation host threads parity cases study economics arrow fit planted; do build "$work" $name "$archive"; done
 gcc -std=c11 $warn -I"$crate/include" "$tests/test_panic.c" -o "$work/panic" \
     "$target/c/examples/libprovoke.so" -Wl,-rpath,"$target/c/examples" -lm
 gcc -std=c11 $warn "$tests/test_dlopen.c" -o "$work/dlopen" -ldl
 run "$work/pitfalls"
 run "$work/handles" "$job"
+run "$work/operation" "$part"
 run "$work/threads" "$job"
 run "$work/parity" "$work/formulas" "$work/cuts" 10000
 run "$work/cases" "$root" reference-data/cases/*.csv
@@ -241,7 +243,7 @@ fi
 if has valgrind; then
     grind="valgrind -q --error-exitcode=9 --leak-check=full"
     # shellcheck disable=SC2086
-    for line in "pitfalls" "handles $job" "parity $work/few_formulas $work/few_cuts 20" \
+    for line in "pitfalls" "handles $job" "operation $part" "parity $work/few_formulas $work/few_cuts 20" \
         "cases $root $(echo "$root"/reference-data/cases/*.csv)" arrow; do
         check "valgrind: ${line%% *}" $grind "$work/"$line
     done
@@ -263,11 +265,12 @@ x86_64-unknown-linux-gnu | aarch64-unknown-linux-gnu)
     RUSTC_BOOTSTRAP=1 RUSTFLAGS=-Zsanitizer=address cargo build --quiet --locked --target "$triple" -p gullet-c --lib
     asan=$work/asan
     mkdir -p "$asan"
-    for name in pitfalls handles parity cases study arrow planted; do
+    for name in pitfalls handles operation parity cases study arrow planted; do
         build "$asan" $name "$target/$triple/debug/libgullet_c.a" -fsanitize=address
     done
     run "$asan/pitfalls"
     run "$asan/handles" "$job"
+    run "$asan/operation" "$part"
     run "$asan/parity" "$work/few_formulas" "$work/few_cuts" 20
     run "$asan/cases" "$root" reference-data/cases/*.csv
     run "$asan/study" 400

@@ -47,7 +47,7 @@ fn holes_give_rows_and_totals() {
         (Some(5), Some(3))
     );
     assert_eq!(totals["limit_exceeded"]["depth_ratio"], 1);
-    assert_eq!(totals["energy_of"], "of the motor in the cut");
+    assert_eq!(totals["energy_of"], "of the motor at its power in the cut");
     assert!(totals["energy_kwh"].as_f64().unwrap() > 0.0);
     let sum = |name: &str| -> f64 {
         let cells = column(&to, name);

@@ -509,3 +509,39 @@ fn limits_of_a_thread_at_their_edges() {
         assert_eq!(error.code(), Code::OutOfRange, "{bad}");
     }
 }
+
+/// A circle needs axes that move together.
+#[test]
+fn a_table_cranked_by_hand_runs_no_circle() {
+    for name in ["bore-milling", "helical-entry", "thread-milling"] {
+        let process = find(name).unwrap();
+        let told = |machine: &str| {
+            let mut shop = Shop::of(process);
+            shop.machine = gullet::model::Machine::builtin(machine).unwrap();
+            let request = Request::of(process).texts(process.example.inputs).unwrap();
+            let cut = request
+                .cut(&shop.bench())
+                .unwrap_or_else(|error| panic!("{name} on {machine}: {error}"));
+            cut.warnings
+                .iter()
+                .any(|warning| warning.text.contains("cranked by hand"))
+        };
+        assert!(told("manual-knee-mill"), "{name}");
+        assert!(!told("small-cnc-mill"), "{name}");
+    }
+}
+
+/// A cutter that does not cut at its centre and of which nothing else is known: the remedy says what to
+/// give.
+#[test]
+fn a_ramp_of_an_unknown_middle_is_refused_with_what_to_give() {
+    let error = try_cut("helical-entry", &[HELIX, "centre_cutting=no"])
+        .map(|_| ())
+        .unwrap_err();
+    let ramp = error
+        .problems()
+        .iter()
+        .find(|problem| problem.parameter == "ramp_angle")
+        .unwrap();
+    assert!(ramp.remedy.contains("core_clearance"), "{error}");
+}

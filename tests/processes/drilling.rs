@@ -303,3 +303,21 @@ fn a_point_counts_once_and_only_through_work_has_clearance_below() {
         0.00254
     ));
 }
+
+/// A peck as deep as the hole is none.
+#[test]
+fn a_peck_is_no_deeper_than_a_hole_in_one_go() {
+    let shop = shop();
+    let inputs = "diameter=8 mm; depth=40 mm";
+    for cycle in ["peck", "chip-break"] {
+        let with = format!("{inputs}; cycle={cycle}");
+        let usual = cut(&shop, &with);
+        let share = usual.limit("depth_ratio").unwrap().share;
+        assert!(near(share, 1.0 / (3.0 * (1.0 + 1e-9))));
+        cut(&shop, &format!("{with}; peck=24 mm"));
+        let error = refused(&shop, &format!("{with}; peck=24.1 mm"));
+        assert_eq!(error.first().parameter, "depth_ratio");
+    }
+    // No peck is deeper than its hole.
+    cut(&shop, "diameter=8 mm; depth=20 mm; cycle=peck; peck=50 mm");
+}

@@ -222,11 +222,11 @@ fn steps_and_lengths_at_their_edges() {
 /// the table is raised with it.
 #[test]
 fn thin_chips_take_more_feed_and_no_more_than_the_cap() {
-    for (operation, text) in [
-        ("ball-nose-finishing", BALL),
-        ("corner-radius-finishing", CORNER),
+    for (operation, text, ridges) in [
+        ("ball-nose-finishing", BALL, "wanted_scallop=0.02 mm"),
+        ("corner-radius-finishing", CORNER, "wanted_scallop=0.3 mm"),
     ] {
-        let cut = cut(operation, &[text, "stock=0.2 mm; body=carbide"]);
+        let cut = cut(operation, &[text, ridges, "stock=0.2 mm; body=carbide"]);
         let table = cut
             .spread
             .iter()
@@ -276,6 +276,24 @@ fn a_feed_that_only_rubs_is_refused_and_stays_the_reader_s() {
         ),
         "{asked}"
     );
+}
+
+/// Of three teeth with run-out one leaves its mark: sqrt(8 x 2 x 0.02) mm a revolution at most.
+#[test]
+fn marks_along_a_row_stay_as_low_as_the_ridges() {
+    let held = cut("corner-radius-finishing", &[CORNER, "body=carbide"]);
+    assert_eq!(held.held_by.map(|name| name.name()), Some("mean_roughness"));
+    // Lowered as a parabola asks, which for the circle is a little more than needed.
+    let wanted = held.adjustments[0].from;
+    let mark = 2e-3 - (4e-6 - (3.0 * wanted / 2.0).powi(2)).sqrt();
+    near(
+        of(&held, "feed"),
+        wanted * (0.02e-3 / mark).sqrt(),
+        1e-10,
+        "feed",
+    );
+    assert!(of(&held, "feed_mark_height") > 0.019e-3);
+    assert!(of(&held, "feed_mark_height") <= 0.02e-3 * (1.0 + 1e-9));
 }
 
 #[test]
@@ -446,6 +464,12 @@ fn plunges_computed_a_second_time() {
         ("chip_thickness", f, 1e-15),
         ("removal_rate", rate, 1e-13),
         ("cutting_power", rate * k_c(pairs[0], f), 1e-11),
+        // The first plunge stands alone: a chord of 2 sqrt(4 x 16) = 16 mm and less than all of it.
+        (
+            "limit_power",
+            a_e * 0.016 * feed * k_c(pair, f) * WEAR,
+            1e-11,
+        ),
         ("peak_force", force, 1e-11),
         (
             "deflection",

@@ -115,6 +115,19 @@ fn the_plan_of_passes() {
         assert_near(pair[1] - pair[0], areas[0], 1e-9);
     }
     assert!(threading_plan(si(1e-3), 0).is_empty());
+    assert_eq!(cut.depths, depths);
+    let card =
+        gullet::plan::ProcessCard::new("Spindle nose", cut, gullet::table::Library::builtin());
+    assert!(card.text().contains("Depth after each pass"));
+    let listed = card.json()["depths"].as_array().map(Vec::len);
+    assert_eq!(listed, Some(depths.len()));
+    // Hundreds of passes are no plan.
+    let fine = holds(
+        "threading",
+        &format!("{THREAD}; spindle_speed=100 rpm; first_depth=0.05 mm"),
+        |_| (),
+    );
+    assert!(value(&fine, "passes") > 200.0 && fine.depths.is_empty());
 }
 
 /// Pitfall 20: the feed of a thread with several starts is its lead, and every start has its passes.
@@ -205,4 +218,27 @@ fn passes_too_fine_or_too_deep_are_told() {
     };
     assert!(told("0.2 mm", "rubs") && !told("0.6 mm", "rubs"));
     assert!(told("1.2 mm", "breaks") && !told("0.6 mm", "breaks"));
+}
+
+/// On a lathe that sets no bound a hand opens the half-nut: without a speed of the carriage that is told.
+#[test]
+fn a_carriage_without_a_speed_is_told() {
+    let told = |inputs: &str| {
+        holds("threading", inputs, |_| ())
+            .warnings
+            .iter()
+            .any(|warning| warning.text.contains("half-nut"))
+    };
+    assert!(told(THREAD));
+    assert!(!told(&format!("{THREAD}; carriage_speed=1.2 m/min")));
+}
+
+/// The feed of a thread is its lead: the spread tells no feed of the tables.
+#[test]
+fn the_spread_of_a_thread_has_no_feed() {
+    for (name, free) in [("threading", false), ("tapping", false), ("turning", true)] {
+        let process = gullet::operation::process::find(name).unwrap();
+        let cut = holds(name, process.example.inputs, |_| ());
+        assert_eq!(cut.spread.iter().any(|band| band.name == "feed"), free);
+    }
 }

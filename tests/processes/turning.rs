@@ -1,6 +1,6 @@
 //! Turning: passes of textbooks, a whole cut a second time, limits at their edges, traps.
 
-use super::hand::{assert_near, exceeds, holds, limit, plain_work, strong, value};
+use super::hand::{assert_near, exceeds, holds, limit, plain_work, run, strong, value};
 use gullet::model::{Drive, Feed};
 use gullet::operation::process::find;
 use gullet::quantity::si;
@@ -310,4 +310,15 @@ fn a_nose_cuts_alone() {
         value(&holds("turning", &inputs, |_| ()), "cutting_force")
     };
     assert_near(force("45 deg"), force("90 deg"), 1e-12);
+}
+
+/// A feed below the machine's lowest is raised by asking for a larger one, which the remedy says.
+#[test]
+fn a_feed_below_the_box_asks_for_a_larger_one() {
+    let error = run("turning", &format!("{EXAMPLE}; feed=0.03 mm"), |_| ())
+        .map(|_| ())
+        .unwrap_err();
+    let problem = error.first();
+    assert_eq!(problem.parameter, "table_feed_lowest");
+    assert!(problem.remedy.contains("larger feed"), "{error}");
 }

@@ -45,6 +45,19 @@ study: gullet.Study = gullet.study(
     hold={"clamping_force": "10 kN", "grip_depth": "0.5 in"},
 )
 computed: int = study.summary.computed
+hole: gullet.OperationCut = gullet.operate(
+    "drilling",
+    material="1018",
+    machine="small-cnc-mill",
+    practice="experienced",
+    diameter="8.5 mm",
+    depth=gullet.Quantity(22, "mm"),
+    warn_of_doubts=False,
+)
+time: gullet.Quantity | None = hole["time"]
+thrust: gullet.Quantity = hole.results.thrust
+nearest: gullet.Limit | None = hole.binding
+needed: list[str] = [row.name for row in gullet.operations().named("drilling").inputs if row.required]
 
 if __name__ == "__main__":
     print(f"{speed:rpm}")

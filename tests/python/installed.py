@@ -24,7 +24,8 @@ def main() -> None:
     jobs = sorted((here.parents[1] / "crates/gullet-cli/jobs").glob("*.toml"))
     assert jobs
     for job in jobs:
-        assert gullet.card(job).text and len(gullet.plan(job).to_table()) > 0
+        card = gullet.card(job)
+        assert card.text and (isinstance(card, gullet.PartCard) or len(gullet.plan(job).to_table()) > 0)
     examples = 0
     if importlib.util.find_spec("numpy"):
         for module in (gullet, gullet.formula, gullet._errors, gullet._model, gullet._types, gullet._units):

@@ -14,12 +14,13 @@ import gullet._economics
 import gullet._errors
 import gullet._html
 import gullet._model
+import gullet._operations
 import gullet._study
 import gullet._types
 import gullet._units
 
 MODULES = (gullet, gullet.formula, gullet._drills, gullet._economics, gullet._errors, gullet._html, gullet._model,
-           gullet._study, gullet._types, gullet._units)
+           gullet._operations, gullet._study, gullet._types, gullet._units)
 # Constants and aliases have no text of their own; of formulas each object has one.
 SILENT = {"__version__", "QuantityLike", "formula", "Formula"}
 PUBLIC = [(name, getattr(gullet, name)) for name in gullet.__all__ if name not in SILENT]
@@ -67,5 +68,5 @@ def test_the_names_a_newcomer_meets_have_an_example():
                  "Card", "Step", "GulletError", "evaluate", "explain", "formulas", "setup", "mill", "job",
                  "card", "plan", "after_measurement", "set_units", "units", "catalogue", "worked_examples",
                  "units_of", "kinds", "codes", "Route", "route", "ToolLife", "fit_taylor", "fit_extended_taylor",
-                 "fit_kienzle", "study", "study_batches", "Study", "StudyStream"):
+                 "fit_kienzle", "operate", "operations", "Operation", "OperationCut", "PartCard", "study", "study_batches", "Study", "StudyStream"):
         assert run(name, text(getattr(gullet, name))) > 0, name

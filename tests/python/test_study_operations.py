@@ -45,7 +45,7 @@ def test_tables_of_every_library_give_the_same():
 def test_a_hole_by_hand():
     done = gullet.study(
         {"diameter_mm": [10.0], "spindle_speed_rpm": [500.0], "feed_mm": [0.1]},
-        depth="20 mm", columns=["cutting_speed", "feed_speed", "removal_rate", "point_length", "travel", "time"],
+        depth="20 mm", columns=["cutting_speed", "feed_speed", "removal_rate", "point_length", "travel", "feed_time"],
         **HOLES,
     )  # fmt: skip
     (row,) = done
@@ -54,7 +54,7 @@ def test_a_hole_by_hand():
     assert row["feed_speed_mm_per_min"] == pytest.approx(50.0, rel=1e-12)
     assert row["removal_rate_cm3_per_min"] == pytest.approx(3.9269908169872414, rel=1e-12)
     assert row["point_length_mm"] == pytest.approx(3.0043030951, rel=1e-9)
-    assert row["time_s"] == pytest.approx(row["travel_mm"] / 50.0 * 60.0, rel=1e-12)
+    assert row["feed_time_s"] == pytest.approx(row["travel_mm"] / 50.0 * 60.0, rel=1e-12)
 
 
 def test_quantities_and_objects_are_constants():

@@ -433,11 +433,7 @@ fn totals_hold_time_cost_and_the_energy_of_the_motor() {
     assert!(plan.assumptions().contains(&"hole: through".to_owned()));
     let decided = ["spindle_speed", "feed", "maximum_speed"];
     let assumed = |name: &&str| plan.assumptions().iter().any(|it| it.starts_with(*name));
-    assert!(
-        !decided.iter().any(|name| assumed(&name)),
-        "{:?}",
-        plan.assumptions()
-    );
+    assert!(!decided.iter().any(assumed), "{:?}", plan.assumptions());
     let answer = plan.run(&rows, &[], Execution::default()).unwrap();
     let times = cells(&answer.batch, "time_s");
     let powers = cells(&answer.batch, "motor_power_kw");

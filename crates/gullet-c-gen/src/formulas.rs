@@ -4,6 +4,7 @@ use crate::header::LINE;
 use crate::unit::{named, suffix};
 use crate::{HEAD, Outcome};
 use gullet::formula::{Formula, catalogue};
+use std::collections::BTreeMap;
 
 /// Words that cannot name an argument in C, C++ or Rust and stand in the catalogue, if any.
 const RESERVED: &[&str] = &[
@@ -135,22 +136,23 @@ pub unsafe extern "C" fn gullet_{name}_array(
 /// Lines after which a topic goes on in another file.
 const MOST_LINES: usize = 400;
 
-/// Name and text of each file, in the catalogue's order: one a topic, or more for a long one.
+/// Name and text of each file, in the catalogue's order: one a topic, or more for one that is long or
+/// that the catalogue comes back to.
 pub fn rust() -> Outcome<Vec<(String, String)>> {
     let mut files: Vec<(String, String)> = Vec::new();
     let mut topic = "";
-    let mut parts = 0;
+    let mut parts: BTreeMap<&str, u32> = BTreeMap::new();
     for formula in catalogue() {
         let full = files
             .last()
             .is_none_or(|(_, text)| text.lines().count() > MOST_LINES);
         if formula.topic != topic || full {
-            parts = if formula.topic == topic { parts + 1 } else { 1 };
             topic = formula.topic;
-            let number = if parts == 1 {
-                String::new()
-            } else {
-                format!("_{parts}")
+            let part = parts.entry(topic).or_default();
+            *part += 1;
+            let number = match part {
+                1 => String::new(),
+                part => format!("_{part}"),
             };
             files.push((
                 format!("formulas_{topic}{number}.rs"),
@@ -165,4 +167,23 @@ pub fn rust() -> Outcome<Vec<(String, String)>> {
         }
     }
     Ok(files)
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used)]
+    use super::*;
+
+    #[test]
+    fn every_formula_stands_in_one_file_of_its_own_name() {
+        let files = rust().unwrap();
+        let names: std::collections::BTreeSet<&String> =
+            files.iter().map(|(name, _)| name).collect();
+        assert_eq!(names.len(), files.len());
+        for formula in catalogue() {
+            let head = format!("fn gullet_{}(", formula.name);
+            let found = files.iter().filter(|(_, text)| text.contains(&head));
+            assert_eq!(found.count(), 1, "{}", formula.name);
+        }
+    }
 }

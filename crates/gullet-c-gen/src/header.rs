@@ -24,6 +24,9 @@ const INITIALISERS: &[&str] = &[
     "gullet_taylor_law",
     "gullet_kienzle_law",
     "gullet_fit_quality",
+    "gullet_operation_listing",
+    "gullet_operation_field",
+    "gullet_operation_summary",
 ];
 
 /// Longest line, where words allow it.
@@ -42,6 +45,9 @@ const FILES: &[&str] = &[
     "cut.rs",
     "generated/records.rs",
     "plan.rs",
+    "operation_list.rs",
+    "operation.rs",
+    "operation_cut.rs",
     "economics.rs",
     "study.rs",
     "fit.rs",

@@ -58,6 +58,11 @@
  *     share an array; what is written may overlap nothing (GULLET_ERROR_OVERLAP). With count 0
  *     every pointer may be NULL. Results are the same bits as those of one call a row.
  *
+ * Operations
+ *     Drilling, turning and whatever gullet_operation_list tells of take their inputs by name, as text or
+ *     as SI numbers: gullet_operation_new, gullet_operation_set_text, gullet_operation_compute. What comes
+ *     out is read by name or all at once. Of handles only gullet_operation changes after it is made.
+ *
  * Studies
  *     A study computes cuts over columns, some hundred nanoseconds a row, on several processors:
  *     gullet_study_run over arrays of SI numbers, gullet_table_study_run and _stream over tables in
@@ -756,7 +761,8 @@ typedef struct gullet_cutter gullet_cutter;
 typedef struct gullet_hold gullet_hold;
 
 /**
- * A job: what is to be cut, with what, how held. Read-only after it is made: any number of threads
+ * What a job file holds: a job, with what is to be cut, with what, how held; a block to be squared;
+ * or a part made by several operations. Read-only after it is made: any number of threads
  * may use it at once.
  */
 typedef struct gullet_job gullet_job;
@@ -774,7 +780,16 @@ typedef struct gullet_machine gullet_machine;
 typedef struct gullet_material gullet_material;
 
 /**
- * The pass plan of a job and its card. Read-only after it is made: any number of threads may use
+ * An operation with its inputs, and the material, tool, machine and practice it is done with. Several
+ * threads may use it at once; their calls take turns.
+ */
+typedef struct gullet_operation gullet_operation;
+
+/** A cut of an operation. Read-only after it is made: any number of threads may use it at once. */
+typedef struct gullet_operation_cut gullet_operation_cut;
+
+/**
+ * The pass plan of a job and its card, or the cards of a route or a part. Read-only after it is made: any number of threads may use
  * it at once.
  */
 typedef struct gullet_plan gullet_plan;
@@ -1101,6 +1116,78 @@ typedef struct gullet_planned_pass {
   /** Time to set, measure and clear chips. */
   double handling_s;
 } gullet_planned_pass;
+
+/** An operation. Every text is static. */
+typedef struct gullet_operation_listing {
+  /** sizeof(gullet_operation_listing); set by gullet_operation_listing_init(). */
+  uint32_t struct_size;
+  /** Number of inputs, for gullet_operation_input. */
+  uint32_t input_count;
+  /** Number of settings and results, for gullet_operation_value. */
+  uint32_t value_count;
+  /** Zero. */
+  uint32_t reserved;
+  /** Name, such as "drilling", the same in every language. */
+  const char *name;
+  /** Name as a heading. */
+  const char *title;
+  /** What it does. */
+  const char *meaning;
+  /**
+   * Limits it looks at beside those of spindle, feed, power and torque: names with commas between.
+   */
+  const char *limits;
+  /** Material of an example with an invented part. */
+  const char *example_material;
+  /** What the edges of the example's tool are made of. */
+  const char *example_tool;
+  /** Built-in machine of the example. */
+  const char *example_machine;
+  /** Inputs of the example: "name=value; ...". */
+  const char *example_inputs;
+} gullet_operation_listing;
+
+/** An input of an operation, or a value it gives. Every text is static. */
+typedef struct gullet_operation_field {
+  /** sizeof(gullet_operation_field); set by gullet_operation_field_init(). */
+  uint32_t struct_size;
+  /** Input: 1 where it must be given. Value: 1 where every cut has it. */
+  int32_t always;
+  /** Name, the same in every language. */
+  const char *name;
+  /** What it measures, such as "length"; "choice" for one of words. */
+  const char *kind;
+  /** SI unit; empty for a pure number, a count and a choice. */
+  const char *unit;
+  /** What it is. */
+  const char *meaning;
+  /**
+   * Input: what is admissible, in the names of the other inputs, or the words of a choice with
+   * commas between, whose places count from 0. Value: empty.
+   */
+  const char *admissible;
+  /**
+   * Input: what is taken without it, in metric units; empty where it must be given or the tables
+   * decide. Value: empty.
+   */
+  const char *default_text;
+} gullet_operation_field;
+
+/** A cut of an operation as a whole. */
+typedef struct gullet_operation_summary {
+  /** sizeof(gullet_operation_summary); set by gullet_operation_summary_init(). */
+  uint32_t struct_size;
+  /** Number of limits in the ledger. */
+  uint32_t limit_count;
+  /** Doubts: 1 << GULLET_WARNING_... for each. */
+  uint32_t warning_bits;
+  /** The limit nearest to its bound, one of GULLET_LIMIT_...; 0 for none. */
+  int32_t binding_limit;
+  /** The limit that holds the feed below the wanted one, one of GULLET_LIMIT_...; 0 for none. */
+  int32_t held_by_limit;
+  /** Number of settings and results. */
+  uint32_t value_count;
+} gullet_operation_summary;
 
 /** What decides the economic speed. Zero stands for what is said behind a field, else for zero. */
 typedef struct gullet_edge_economics {
@@ -1889,8 +1976,8 @@ gullet_status gullet_cut_json(const struct gullet_setup *setup,
                               size_t *needed_out);
 
 /**
- * Reads a job file in TOML; `library` NULL stands for the built-in tables. Every problem is told at
- * once, each with its path, such as cutter.teeth, and its line. Free it with gullet_job_free.
+ * Reads a job file in TOML; `library` NULL stands for the built-in tables. With `route =
+ * "squared-block"` or `route = "part"` it is a route, which has cards but no passes. Every problem is told at once, each with its path, such as cutter.teeth, and its line. Free it with gullet_job_free.
  */
 gullet_status gullet_job_new_toml(const struct gullet_library *library,
                                   const char *job_text,
@@ -1910,8 +1997,9 @@ void gullet_job_free(struct gullet_job *job);
 gullet_status gullet_job_setup(const struct gullet_job *job, struct gullet_setup **setup_out);
 
 /**
- * Plans the passes of a job. A positive status is the first of the doubts about the plan as a whole,
- * which the card tells in words. The job is copied: its handle may be freed. Free the plan with gullet_plan_free.
+ * Plans the passes of a job, or everything of a route, and makes the cards. A positive status is the
+ * first of the doubts about the plan of a job as a whole, which the card tells in words; the doubts of
+ * a route stand on its cards alone. The job is copied: its handle may be freed. Free the plan with gullet_plan_free.
  */
 gullet_status gullet_plan_new(const struct gullet_job *job,
                               struct gullet_plan **plan_out);
@@ -1961,6 +2049,154 @@ gullet_status gullet_card_json(const struct gullet_plan *plan,
                                char *buffer,
                                size_t capacity,
                                size_t *needed_out);
+
+/** Number of operations. Lists in programs should not rely on it: later versions have more. */
+size_t gullet_operation_count(void);
+
+/** Place of an operation in the list, by its name. */
+gullet_status gullet_operation_find(const char *operation_name, size_t *index_out);
+
+/** An operation of the list, from 0. */
+gullet_status gullet_operation_list(size_t index, struct gullet_operation_listing *listing_out);
+
+/** An input of an operation of the list, both from 0. */
+gullet_status gullet_operation_input(size_t operation,
+                                     size_t index,
+                                     struct gullet_operation_field *field_out);
+
+/**
+ * A value that an operation of the list gives, both from 0: the settings, then the results, in the
+ * order of gullet_operation_cut_values.
+ */
+gullet_status gullet_operation_value(size_t operation,
+                                     size_t index,
+                                     struct gullet_operation_field *field_out);
+
+/**
+ * An operation by its name, nothing given yet but the practice "training" and tools of HSS. Errors,
+ * doubts and cards are told in `units`: GULLET_METRIC or GULLET_INCH. `library` NULL stands for the
+ * built-in tables. Free it with gullet_operation_free.
+ */
+gullet_status gullet_operation_new(const struct gullet_library *library,
+                                   const char *operation_name,
+                                   int32_t units,
+                                   struct gullet_operation **operation_out);
+
+/** Frees an operation; NULL is left alone. Its cuts keep what they need. */
+void gullet_operation_free(struct gullet_operation *operation);
+
+/**
+ * Gives an input as text with its unit, such as "8.5 mm", or as the word of a choice; or, by the names
+ * "material", "machine", "practice" and "tool", what the operation is done with, such as "1018",
+ * "small-cnc-mill", "experienced" and "HSS". Later values replace earlier ones.
+ */
+gullet_status gullet_operation_set_text(struct gullet_operation *operation,
+                                        const char *input_name,
+                                        const char *value_text);
+
+/**
+ * Gives an input as a number in the SI unit of its kind, or as the place of the word of a choice, from
+ * 0. What is not admissible is told when the cut is computed.
+ */
+gullet_status gullet_operation_set(struct gullet_operation *operation,
+                                   const char *input_name,
+                                   double value_si);
+
+/** Gives the work material by its handle, which is copied. */
+gullet_status gullet_operation_set_material(struct gullet_operation *operation,
+                                            const struct gullet_material *material);
+
+/** Gives the machine by its handle, which is copied. */
+gullet_status gullet_operation_set_machine(struct gullet_operation *operation,
+                                           const struct gullet_machine *machine);
+
+/** Gives the practice by its handle, which is copied. */
+gullet_status gullet_operation_set_practice(struct gullet_operation *operation,
+                                            const struct gullet_practice *practice);
+
+/**
+ * Computes the cut: settings the machine really has, what follows from them, every limit, worked
+ * steps. Every problem is told at once. A positive status is the first of the doubts there are. The
+ * operation may be changed and computed again. Free the cut with gullet_operation_cut_free.
+ */
+gullet_status gullet_operation_compute(const struct gullet_operation *operation,
+                                       struct gullet_operation_cut **cut_out);
+
+/** Frees a cut of an operation; NULL is left alone. */
+void gullet_operation_cut_free(struct gullet_operation_cut *cut);
+
+/** What a cut of an operation comes to. */
+gullet_status gullet_operation_cut_summarise(const struct gullet_operation_cut *cut,
+                                             struct gullet_operation_summary *summary_out);
+
+/**
+ * A setting or a result by its name, in the SI unit of its kind. GULLET_ERROR_MISSING where the cut
+ * has none, as of the pace of a handwheel on a machine without one.
+ */
+gullet_status gullet_operation_cut_value(const struct gullet_operation_cut *cut,
+                                         const char *value_name,
+                                         double *value_si_out);
+
+/**
+ * All settings and results in the order of gullet_operation_value, in SI units. `known_out` may be
+ * NULL; else it receives 1 for each value, or 0 where the cut has none and its value is 0.
+ */
+gullet_status gullet_operation_cut_values(const struct gullet_operation_cut *cut,
+                                          double *values_si_out,
+                                          int32_t *known_out,
+                                          size_t capacity);
+
+/**
+ * The ledger of a cut of an operation. The struct_size of the first limit is set and there is room for
+ * `limit_capacity` of them; gullet_operation_cut_summarise tells how many there are.
+ */
+gullet_status gullet_operation_cut_limits(const struct gullet_operation_cut *cut,
+                                          struct gullet_limit *limits_out,
+                                          size_t limit_capacity);
+
+/**
+ * The card of a cut of an operation as text, worked steps included. See "Text out" for the buffer.
+ */
+gullet_status gullet_operation_cut_text(const struct gullet_operation_cut *cut,
+                                        char *buffer,
+                                        size_t capacity,
+                                        size_t *needed_out);
+
+/**
+ * The card of a cut of an operation as one printable page of HTML: no script, no network. See "Text
+ * out" for the buffer.
+ */
+gullet_status gullet_operation_cut_html(const struct gullet_operation_cut *cut,
+                                        char *buffer,
+                                        size_t capacity,
+                                        size_t *needed_out);
+
+/**
+ * The card of a cut of an operation as JSON: every quantity with its SI value and as the card prints
+ * it. See "Text out" for the buffer.
+ */
+gullet_status gullet_operation_cut_json(const struct gullet_operation_cut *cut,
+                                        char *buffer,
+                                        size_t capacity,
+                                        size_t *needed_out);
+
+/** The chain of formulas and choices, a line each. See "Text out" for the buffer. */
+gullet_status gullet_operation_cut_steps(const struct gullet_operation_cut *cut,
+                                         char *buffer,
+                                         size_t capacity,
+                                         size_t *needed_out);
+
+/** The doubts in words, a line each. See "Text out" for the buffer. */
+gullet_status gullet_operation_cut_warnings(const struct gullet_operation_cut *cut,
+                                            char *buffer,
+                                            size_t capacity,
+                                            size_t *needed_out);
+
+/** What can hurt, a line each. See "Text out" for the buffer. */
+gullet_status gullet_operation_cut_cautions(const struct gullet_operation_cut *cut,
+                                            char *buffer,
+                                            size_t capacity,
+                                            size_t *needed_out);
 
 /** The speed of least cost or least time; `aim` is GULLET_LEAST_COST or GULLET_LEAST_TIME. */
 gullet_status gullet_economics_best(const struct gullet_edge_economics *economics,
@@ -9045,278 +9281,122 @@ gullet_status gullet_lot_cost_array(size_t count,
                                     gullet_status *status_out);
 
 /**
- * Height of the fundamental triangle of a 60 deg thread.
+ * Drill diameter that leaves a percentage of thread.
  *
- *     H = sqrt(3) P/2
- *
- * pitch_m: P, pitch [m]; pitch > 0.
- * thread_triangle_height_m_out: H [m].
- * Valid for: 60 deg threads, metric and unified.
- * Source: ISO 68-1 and ASME B1.1, from memory.
- * Example: pitch=2 mm => 1.732 mm (own arithmetic: sqrt(3) mm).
- */
-gullet_status gullet_thread_triangle_height(double pitch_m, double *thread_triangle_height_m_out);
-
-/** gullet_thread_triangle_height over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_thread_triangle_height_array(size_t count,
-                                                  const double *pitch_m,
-                                                  double *thread_triangle_height_m_out,
-                                                  gullet_status *status_out);
-
-/**
- * Height of a full 60 deg internal thread: the basic overlap of nut and screw.
- *
- *     H_1 = 5 sqrt(3) P/16
- *
- * pitch_m: P, pitch [m]; pitch > 0.
- * internal_thread_height_m_out: H_1 [m].
- * Valid for: 60 deg threads, metric and unified; 5/8 of the fundamental triangle, 0.541266 P.
- * Source: ISO 68-1 and ASME B1.1, from memory.
- * Example: pitch=1.5 mm => 0.812 mm (table of basic dimensions of M10, DIN 13-1, from memory).
- */
-gullet_status gullet_internal_thread_height(double pitch_m, double *internal_thread_height_m_out);
-
-/** gullet_internal_thread_height over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_internal_thread_height_array(size_t count,
-                                                  const double *pitch_m,
-                                                  double *internal_thread_height_m_out,
-                                                  gullet_status *status_out);
-
-/**
- * Height of a 60 deg external thread with a rounded root.
- *
- *     h_3 = 17 sqrt(3) P/48
- *
- * pitch_m: P, pitch [m]; pitch > 0.
- * external_thread_height_m_out: h_3 [m].
- * Valid for: 60 deg threads, metric and unified; 17/24 of the fundamental triangle, 0.613435 P; a
- *     root of radius P sqrt(3)/12.
- * Source: ISO 68-1, ISO 965-1 and DIN 13-1, from memory.
- * Example: pitch=1.5 mm => 0.920 mm (table of basic dimensions of M10, DIN 13-1, from memory).
- */
-gullet_status gullet_external_thread_height(double pitch_m, double *external_thread_height_m_out);
-
-/** gullet_external_thread_height over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_external_thread_height_array(size_t count,
-                                                  const double *pitch_m,
-                                                  double *external_thread_height_m_out,
-                                                  gullet_status *status_out);
-
-/**
- * Basic pitch diameter of a 60 deg thread.
- *
- *     D_2 = D - 3 sqrt(3) P/8
- *
- * major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
- * pitch_m: P, pitch [m]; 0 < pitch < major_diameter/sqrt(3).
- * thread_pitch_diameter_m_out: D_2 [m].
- * Valid for: 60 deg threads, metric and unified; basic size, without allowance or tolerance;
- *     0.649519 P below the major diameter.
- * Source: ISO 724 and ASME B1.1, from memory.
- * Example: major_diameter=10 mm; pitch=1.5 mm => 9.026 mm (ISO 724, M10, from memory).
- */
-gullet_status gullet_thread_pitch_diameter(double major_diameter_m,
-                                           double pitch_m,
-                                           double *thread_pitch_diameter_m_out);
-
-/** gullet_thread_pitch_diameter over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_thread_pitch_diameter_array(size_t count,
-                                                 const double *major_diameter_m,
-                                                 const double *pitch_m,
-                                                 double *thread_pitch_diameter_m_out,
-                                                 gullet_status *status_out);
-
-/**
- * Basic minor diameter of a 60 deg internal thread.
- *
- *     D_1 = D - 5 sqrt(3) P/8
- *
- * major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
- * pitch_m: P, pitch [m]; 0 < pitch < major_diameter/sqrt(3).
- * thread_minor_diameter_m_out: D_1 [m].
- * Valid for: 60 deg threads, metric and unified; basic size, without allowance or tolerance;
- *     1.082532 P below the major diameter: 100 % on the ISO and UN overlap basis.
- * Source: ISO 724 and ASME B1.1, from memory.
- * Example: major_diameter=10 mm; pitch=1.5 mm => 8.376 mm (ISO 724, M10, from memory).
- */
-gullet_status gullet_thread_minor_diameter(double major_diameter_m,
-                                           double pitch_m,
-                                           double *thread_minor_diameter_m_out);
-
-/** gullet_thread_minor_diameter over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_thread_minor_diameter_array(size_t count,
-                                                 const double *major_diameter_m,
-                                                 const double *pitch_m,
-                                                 double *thread_minor_diameter_m_out,
-                                                 gullet_status *status_out);
-
-/**
- * Root diameter of a 60 deg external thread with a rounded root.
- *
- *     d_3 = D - 17 sqrt(3) P/24
- *
- * major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
- * pitch_m: P, pitch [m]; 0 < pitch < major_diameter/sqrt(3).
- * thread_root_diameter_m_out: d_3 [m].
- * Valid for: 60 deg threads, metric and unified; basic size, without allowance or tolerance;
- *     1.226869 P below the major diameter.
- * Source: ISO 724, ISO 965-1 and DIN 13-1, from memory.
- * Example: major_diameter=10 mm; pitch=1.5 mm => 8.160 mm (table of basic dimensions of M10, DIN
- *     13-1, from memory).
- */
-gullet_status gullet_thread_root_diameter(double major_diameter_m,
-                                          double pitch_m,
-                                          double *thread_root_diameter_m_out);
-
-/** gullet_thread_root_diameter over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_thread_root_diameter_array(size_t count,
-                                                const double *major_diameter_m,
-                                                const double *pitch_m,
-                                                double *thread_root_diameter_m_out,
-                                                gullet_status *status_out);
-
-/**
- * Lead of a thread: the advance of one turn.
- *
- *     P_h = s P
- *
- * pitch_m: P, pitch [m]; pitch > 0.
- * starts: s, starts of the thread [-]; starts >= 1.
- * thread_lead_m_out: P_h [m].
- * Valid for: the feed per revolution of tapping and threading is the lead, not the pitch, where
- *     there are several starts.
- * Source: definition; ISO 5408, from memory.
- * Example: pitch=2 mm; starts=3 => 6 mm (own arithmetic).
- */
-gullet_status gullet_thread_lead(double pitch_m, double starts, double *thread_lead_m_out);
-
-/** gullet_thread_lead over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_thread_lead_array(size_t count,
-                                       const double *pitch_m,
-                                       const double *starts,
-                                       double *thread_lead_m_out,
-                                       gullet_status *status_out);
-
-/**
- * Pitch of a thread that is named by its threads per inch.
- *
- *     P = 1 in/N
- *
- * threads_per_inch: N, threads per inch [-]; threads_per_inch > 0.
- * pitch_from_threads_per_inch_m_out: P [m].
- * Valid for: exact: the inch is 25.4 mm.
- * Source: definition; ASME B1.1, from memory.
- * Example: threads_per_inch=20 => 1.27 mm (identity: 25.4/20 mm).
- */
-gullet_status gullet_pitch_from_threads_per_inch(double threads_per_inch,
-                                                 double *pitch_from_threads_per_inch_m_out);
-
-/** gullet_pitch_from_threads_per_inch over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_pitch_from_threads_per_inch_array(size_t count,
-                                                       const double *threads_per_inch,
-                                                       double *pitch_from_threads_per_inch_m_out,
-                                                       gullet_status *status_out);
-
-/**
- * Major diameter of a numbered machine-screw size.
- *
- *     D = 0.060 in + 0.013 in N
- *
- * size: N, number of the size [-]; 0 <= size <= 30.
- * numbered_screw_diameter_m_out: D [m].
- * Valid for: unified machine screws, number 0 and up; today's standard ends at 12.
- * Source: ASME B1.1, from memory.
- * Example: size=10 => 0.1900 in (ASME B1.1, basic major diameter of No 10, from memory).
- */
-gullet_status gullet_numbered_screw_diameter(double size, double *numbered_screw_diameter_m_out);
-
-/** gullet_numbered_screw_diameter over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_numbered_screw_diameter_array(size_t count,
-                                                   const double *size,
-                                                   double *numbered_screw_diameter_m_out,
-                                                   gullet_status *status_out);
-
-/**
- * Tap drill by the rule of the workshop: major diameter less the pitch.
- *
- *     d = D - P
- *
- * major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
- * pitch_m: P, pitch [m]; 0 < pitch < major_diameter.
- * tap_drill_by_rule_m_out: d [m].
- * Valid for: 60 deg threads, cutting taps; 77 % of thread on the basis of tap-drill charts, 92 % of
- *     the ISO and UN overlap; the standard rounds to a drill at hand.
- * Source: ISO 2306, from memory.
- * Example: major_diameter=12 mm; pitch=1.75 mm => 10.2 mm (ISO 2306, M12, from memory: rounded to a
- *     drill).
- */
-gullet_status gullet_tap_drill_by_rule(double major_diameter_m,
-                                       double pitch_m,
-                                       double *tap_drill_by_rule_m_out);
-
-/** gullet_tap_drill_by_rule over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_tap_drill_by_rule_array(size_t count,
-                                             const double *major_diameter_m,
-                                             const double *pitch_m,
-                                             double *tap_drill_by_rule_m_out,
-                                             gullet_status *status_out);
-
-/**
- * Drill diameter for a forming tap that is to leave a percentage of thread.
- *
- *     d = D - 0.68 p P
+ *     d = D - p K P
  *
  * major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
  * pitch_m: P, pitch [m]; pitch > 0.
- * thread_percent: p, percentage of thread [-]; 0 <= thread_percent < major_diameter/(0.68*pitch).
- * form_tap_drill_diameter_m_out: d [m].
- * Valid for: 60 deg threads; forming taps move metal into the crest, so the hole is larger than for
- *     a cutting tap; percentages near 65 are usual; trial holes decide.
- * Source: form of tap makers' charts (0.0068 times the percentage, over the threads per inch), from
- *     memory.
- * Example: major_diameter=1/4 in; pitch=0.05 in; thread_percent=65 % => 0.2279 in (own arithmetic:
- *     0.25 - 0.68 x 0.65/20 in).
+ * thread_percent: p, percentage of thread [-]; 0 <= thread_percent <
+ *     major_diameter/(thread_basis*pitch).
+ * thread_basis: K, basis of the percentage, over the pitch [-]; thread_basis > 0.
+ * tap_drill_diameter_m_out: d [m].
+ * Valid for: 60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of
+ *     tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN
+ *     overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones.
+ * Source: thread geometry of ISO 68-1 and ASME B1.1, from memory; the charts' basis: E. Oberg et
+ *     al., Machinery's Handbook, 31st ed., p.2155, seen.
+ * Example: major_diameter=0.25 in; pitch=0.05 in; thread_percent=75 % => 0.20128607125 in
+ *     (identity: 1/4-20 at 75 % takes a No 7 drill (0.201 in)).
  */
-gullet_status gullet_form_tap_drill_diameter(double major_diameter_m,
-                                             double pitch_m,
-                                             double thread_percent,
-                                             double *form_tap_drill_diameter_m_out);
+gullet_status gullet_tap_drill_diameter(double major_diameter_m,
+                                        double pitch_m,
+                                        double thread_percent,
+                                        double thread_basis,
+                                        double *tap_drill_diameter_m_out);
 
-/** gullet_form_tap_drill_diameter over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_form_tap_drill_diameter_array(size_t count,
-                                                   const double *major_diameter_m,
-                                                   const double *pitch_m,
-                                                   const double *thread_percent,
-                                                   double *form_tap_drill_diameter_m_out,
-                                                   gullet_status *status_out);
+/** gullet_tap_drill_diameter over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_tap_drill_diameter_array(size_t count,
+                                              const double *major_diameter_m,
+                                              const double *pitch_m,
+                                              const double *thread_percent,
+                                              const double *thread_basis,
+                                              double *tap_drill_diameter_m_out,
+                                              gullet_status *status_out);
 
 /**
- * Percentage of thread that a forming tap leaves in a drilled hole.
+ * Percentage of thread that a drill leaves.
  *
- *     p = (D - d)/(0.68 P)
+ *     p = (D - d)/(K P)
  *
  * major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
  * pitch_m: P, pitch [m]; pitch > 0.
  * drill_diameter_m: d, drill diameter [m]; 0 < drill_diameter <= major_diameter.
- * form_thread_percent_out: p [-].
- * Valid for: 60 deg threads; forming taps; not the percentage of a cutting tap.
- * Source: form of tap makers' charts (0.0068 times the percentage, over the threads per inch), from
- *     memory.
- * Example: major_diameter=6 mm; pitch=1 mm; drill_diameter=5.558 mm => 65 % (own arithmetic:
- *     0.442/0.68).
+ * thread_basis: K, basis of the percentage, over the pitch [-]; thread_basis > 0.
+ * thread_percent_out: p [-].
+ * Valid for: 60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of
+ *     tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN
+ *     overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones.
+ * Source: thread geometry of ISO 68-1 and ASME B1.1, from memory; the charts' basis: E. Oberg et
+ *     al., Machinery's Handbook, 31st ed., p.2155, seen.
+ * Example: major_diameter=0.0600 in; pitch=0.0125 in; drill_diameter=0.0512 in;
+ *     thread_basis=1.2990381 => 54 % (E. Oberg et al., Machinery's Handbook, 31st ed., table 2
+ *     p.2155, seen).
  */
-gullet_status gullet_form_thread_percent(double major_diameter_m,
-                                         double pitch_m,
-                                         double drill_diameter_m,
-                                         double *form_thread_percent_out);
+gullet_status gullet_thread_percent(double major_diameter_m,
+                                    double pitch_m,
+                                    double drill_diameter_m,
+                                    double thread_basis,
+                                    double *thread_percent_out);
 
-/** gullet_form_thread_percent over arrays of `count` rows; see "Arrays". */
-gullet_status gullet_form_thread_percent_array(size_t count,
-                                               const double *major_diameter_m,
-                                               const double *pitch_m,
-                                               const double *drill_diameter_m,
-                                               double *form_thread_percent_out,
-                                               gullet_status *status_out);
+/** gullet_thread_percent over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_thread_percent_array(size_t count,
+                                          const double *major_diameter_m,
+                                          const double *pitch_m,
+                                          const double *drill_diameter_m,
+                                          const double *thread_basis,
+                                          double *thread_percent_out,
+                                          gullet_status *status_out);
+
+/**
+ * Single-point passes of equal chip area whose first one is not deeper than allowed.
+ *
+ *     N = ceil((h/a_1)^2)
+ *
+ * thread_height_m: h, height of the thread [m]; thread_height > 0.
+ * first_depth_m: a_1, largest depth of the first pass [m]; first_depth > 0.
+ * threading_passes_out: N [-].
+ * Valid for: flank infeed; at least 1; a quotient within 1e-9, relative, above a whole number
+ *     counts as that number; spring passes come on top.
+ * Source: derived: equal chip area, a_i = h sqrt(i/N).
+ * Example: thread_height=0.92 mm; first_depth=0.25 mm => 14 (own arithmetic: 13.54 rounded up).
+ */
+gullet_status gullet_threading_passes(double thread_height_m,
+                                      double first_depth_m,
+                                      double *threading_passes_out);
+
+/** gullet_threading_passes over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_threading_passes_array(size_t count,
+                                            const double *thread_height_m,
+                                            const double *first_depth_m,
+                                            double *threading_passes_out,
+                                            gullet_status *status_out);
+
+/**
+ * Depth from the crest after a pass of single-point threading at equal chip area.
+ *
+ *     a_i = h sqrt(i/N)
+ *
+ * thread_height_m: h, height of the thread [m]; thread_height >= 0.
+ * passes: N, number of passes [-]; passes >= 1.
+ * index: i, number of the pass [-]; 1 <= index <= passes.
+ * threading_depth_m_out: a_i [m].
+ * Valid for: flank infeed, a straight-flanked thread; measured square to the axis.
+ * Source: derived: chip area grows with the square of the depth.
+ * Example: thread_height=1.2 mm; passes=9; index=4 => 0.8 mm (identity: 1.2 x 2/3 mm).
+ */
+gullet_status gullet_threading_depth(double thread_height_m,
+                                     double passes,
+                                     double index,
+                                     double *threading_depth_m_out);
+
+/** gullet_threading_depth over arrays of `count` rows; see "Arrays". */
+gullet_status gullet_threading_depth_array(size_t count,
+                                           const double *thread_height_m,
+                                           const double *passes,
+                                           const double *index,
+                                           double *threading_depth_m_out,
+                                           gullet_status *status_out);
 
 /**
  * Largest thread mill for an internal thread.
@@ -11533,6 +11613,30 @@ static inline gullet_kienzle_law gullet_kienzle_law_init(void)
 static inline gullet_fit_quality gullet_fit_quality_init(void)
 {
     gullet_fit_quality value;
+    memset(&value, 0, sizeof value);
+    value.struct_size = (uint32_t)sizeof value;
+    return value;
+}
+
+static inline gullet_operation_listing gullet_operation_listing_init(void)
+{
+    gullet_operation_listing value;
+    memset(&value, 0, sizeof value);
+    value.struct_size = (uint32_t)sizeof value;
+    return value;
+}
+
+static inline gullet_operation_field gullet_operation_field_init(void)
+{
+    gullet_operation_field value;
+    memset(&value, 0, sizeof value);
+    value.struct_size = (uint32_t)sizeof value;
+    return value;
+}
+
+static inline gullet_operation_summary gullet_operation_summary_init(void)
+{
+    gullet_operation_summary value;
     memset(&value, 0, sizeof value);
     value.struct_size = (uint32_t)sizeof value;
     return value;

@@ -117,7 +117,8 @@ pub unsafe extern "C" fn gullet_table_study_new(
         let constants = split_arguments(constants)
             .map_err(|error| keep(error.within("constants")))
             .unwrap_or_default();
-        let units = job.map(|job| job.job.units);
+        let job = job.map(|read| read.job()).transpose()?;
+        let units = job.map(|job| job.units);
         let options = split_arguments(options).and_then(|pairs| {
             let usual = StudyOptions::default();
             let units = units.unwrap_or(usual.units);
@@ -126,7 +127,7 @@ pub unsafe extern "C" fn gullet_table_study_new(
         let options = options
             .map_err(|error| keep(error.within("options")))
             .unwrap_or_default();
-        let base = job.map(|job| Base::of_job(&job.job));
+        let base = job.map(Base::of_job);
         let plan = Over::new(tables, |library| {
             let plan = StudyPlan::new(&schema, &constants, base, library, &options);
             Ok(match plan {

@@ -124,7 +124,7 @@ fn field<const N: usize>(text: &str) -> [c_char; N] {
 }
 
 /// The SI unit of a kind as text.
-fn si_unit(kind: Kind) -> &'static str {
+pub(crate) fn si_unit(kind: Kind) -> &'static str {
     let unit = units(kind).iter().find(|unit| unit.size() == 1.0);
     unit.map_or("", |unit| unit.symbol)
 }
@@ -242,6 +242,31 @@ impl Ledger {
         };
         Ok(Ledger { first, capacity })
     }
+
+    /// Writes so many limits with their reliefs; nothing where they do not fit.
+    pub(crate) fn write(
+        &self,
+        count: usize,
+        limits: impl Iterator<Item = (LimitNumbers, Option<Relief>)>,
+    ) -> Result<(), Failure> {
+        let Some(first) = &self.first else {
+            return Ok(());
+        };
+        if count > self.capacity {
+            return Err(fault(
+                GULLET_ERROR_BUFFER_TOO_SHORT,
+                "limit_capacity",
+                self.capacity.to_string(),
+                format!("at least {count}"),
+                format!("give room for GULLET_LIMITS_MOST = {GULLET_LIMITS_MOST} limits"),
+            ));
+        }
+        for (index, (limit, relief)) in limits.take(count).enumerate() {
+            // SAFETY: below the capacity, which `Ledger::new` was promised room for.
+            unsafe { first.at(index) }.write(gullet_limit::of(&limit, relief));
+        }
+        Ok(())
+    }
 }
 
 /// Writes a cut and its ledger; nothing where the ledger does not fit.
@@ -251,23 +276,9 @@ pub(crate) fn write(
     ledger: &Ledger,
 ) -> Result<i32, Failure> {
     let numbers = &cut.numbers;
-    if let Some(first) = &ledger.first {
-        let count = numbers.ledger.len();
-        if count > ledger.capacity {
-            return Err(fault(
-                GULLET_ERROR_BUFFER_TOO_SHORT,
-                "limit_capacity",
-                ledger.capacity.to_string(),
-                format!("at least {count}"),
-                format!("give room for GULLET_LIMITS_MOST = {GULLET_LIMITS_MOST} limits"),
-            ));
-        }
-        for (index, limit) in numbers.ledger.iter().enumerate() {
-            let relief = cut.reliefs.get(index).copied().flatten();
-            // SAFETY: below the capacity, which `Ledger::new` was promised room for.
-            unsafe { first.at(index) }.write(gullet_limit::of(limit, relief));
-        }
-    }
+    let reliefs = cut.reliefs.iter().copied().chain(core::iter::repeat(None));
+    let limits = numbers.ledger.iter().copied().zip(reliefs);
+    ledger.write(numbers.ledger.len(), limits)?;
     target.write(gullet_cut::of(numbers));
     Ok(doubtful(numbers.warnings.bits()))
 }

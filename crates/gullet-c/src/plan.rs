@@ -1,7 +1,7 @@
 //! Jobs, plans and set-up cards.
 
 use crate::cut::{Computed, Ledger, gullet_limit, write};
-use crate::failure::Failure;
+use crate::failure::{Failure, fault};
 use crate::generated::records::gullet_cut;
 use crate::generated::status::*;
 use crate::guard::guard;
@@ -11,10 +11,11 @@ use crate::report::doubtful;
 use crate::structs::{Sized32, room};
 use core::ffi::c_char;
 use gullet::operation::WarningCodes;
-use gullet::plan::{Card, Job, PassPlan, PassTime, PlannedPass};
+use gullet::plan::{Card, Job, JobFile, JobFileCard, PassPlan, PassTime, PlannedPass};
 use gullet::{Code, Problem};
 
-/// A job: what is to be cut, with what, how held. Read-only after it is made: any number of threads
+/// What a job file holds: a job, with what is to be cut, with what, how held; a block to be squared;
+/// or a part made by several operations. Read-only after it is made: any number of threads
 /// may use it at once.
 pub struct gullet_job {
     _private: (),
@@ -26,18 +27,55 @@ impl Opaque for gullet_job {
 
 /// What a job holds.
 pub(crate) struct ReadJob {
-    pub(crate) job: Job,
+    file: JobFile,
     pub(crate) tables: Tables,
 }
 
-/// The pass plan of a job and its card. Read-only after it is made: any number of threads may use
+/// The refusal of what is no job of one operation.
+fn no_job(parameter: &str, value: &str, remedy: &str) -> Failure {
+    fault(
+        GULLET_ERROR_WRONG_TYPE,
+        parameter,
+        value,
+        "a job of one milling operation",
+        remedy,
+    )
+}
+
+impl ReadJob {
+    /// The job; the other files have plans and cards alone.
+    pub(crate) fn job(&self) -> Result<&Job, Failure> {
+        match &self.file {
+            JobFile::Job(job) => Ok(job),
+            _ => Err(no_job(
+                "job",
+                "a route",
+                "make its cards by gullet_plan_new, or give the file of a job",
+            )),
+        }
+    }
+}
+
+/// The card of a plan of passes; the other files have cards alone.
+fn passes_of(plan: &JobFileCard) -> Result<&Card, Failure> {
+    match plan {
+        JobFileCard::Job(card) => Ok(card),
+        _ => Err(no_job(
+            "plan",
+            "the cards of a route",
+            "take them by gullet_card_text, gullet_card_html or gullet_card_json",
+        )),
+    }
+}
+
+/// The pass plan of a job and its card, or the cards of a route or a part. Read-only after it is made: any number of threads may use
 /// it at once.
 pub struct gullet_plan {
     _private: (),
 }
 
 impl Opaque for gullet_plan {
-    type Inner = Card;
+    type Inner = JobFileCard;
 }
 
 /// Reads a job.
@@ -45,7 +83,7 @@ impl Opaque for gullet_plan {
 /// # Safety
 /// As the header asks of the function it serves.
 unsafe fn job_new(
-    of: fn(&str, &gullet::table::Library) -> gullet::Result<Job>,
+    of: fn(&str, &gullet::table::Library) -> gullet::Result<JobFile>,
     library: *const gullet_library,
     job_text: *const c_char,
     job_length: usize,
@@ -60,14 +98,14 @@ unsafe fn job_new(
                 handle_out(job_out, "job_out")?,
             )
         };
-        let job = of(text, tables.get())?;
-        target.write(handle(ReadJob { job, tables }));
+        let file = of(text, tables.get())?;
+        target.write(handle(ReadJob { file, tables }));
         Ok(GULLET_OK)
     })
 }
 
-/// Reads a job file in TOML; `library` NULL stands for the built-in tables. Every problem is told at
-/// once, each with its path, such as cutter.teeth, and its line. Free it with gullet_job_free.
+/// Reads a job file in TOML; `library` NULL stands for the built-in tables. With `route =
+/// "squared-block"` or `route = "part"` it is a route, which has cards but no passes. Every problem is told at once, each with its path, such as cutter.teeth, and its line. Free it with gullet_job_free.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_job_new_toml(
     library: *const gullet_library,
@@ -76,7 +114,7 @@ pub unsafe extern "C" fn gullet_job_new_toml(
     job_out: *mut *mut gullet_job,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { job_new(Job::from_toml, library, job_text, job_length, job_out) }
+    unsafe { job_new(JobFile::from_toml, library, job_text, job_length, job_out) }
 }
 
 /// Reads a job file in JSON, with the same sections and keys as in TOML.
@@ -88,7 +126,7 @@ pub unsafe extern "C" fn gullet_job_new_json(
     job_out: *mut *mut gullet_job,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { job_new(Job::from_json, library, job_text, job_length, job_out) }
+    unsafe { job_new(JobFile::from_json, library, job_text, job_length, job_out) }
 }
 
 /// Frees a job; NULL is left alone.
@@ -107,14 +145,16 @@ pub unsafe extern "C" fn gullet_job_setup(
     guard(|| {
         // SAFETY: the caller's promise in the header.
         let (job, target) = unsafe { (held(job, "job")?, handle_out(setup_out, "setup_out")?) };
-        let setup = job.job.setup(job.tables.get());
-        target.write(handle(Prepared::new(&setup, job.job.blank)));
+        let read = job.job()?;
+        let setup = read.setup(job.tables.get());
+        target.write(handle(Prepared::new(&setup, read.blank)));
         Ok(GULLET_OK)
     })
 }
 
-/// Plans the passes of a job. A positive status is the first of the doubts about the plan as a whole,
-/// which the card tells in words. The job is copied: its handle may be freed. Free the plan with gullet_plan_free.
+/// Plans the passes of a job, or everything of a route, and makes the cards. A positive status is the
+/// first of the doubts about the plan of a job as a whole, which the card tells in words; the doubts of
+/// a route stand on its cards alone. The job is copied: its handle may be freed. Free the plan with gullet_plan_free.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn gullet_plan_new(
     job: *const gullet_job,
@@ -123,8 +163,11 @@ pub unsafe extern "C" fn gullet_plan_new(
     guard(|| {
         // SAFETY: the caller's promise in the header.
         let (job, target) = unsafe { (held(job, "job")?, handle_out(plan_out, "plan_out")?) };
-        let card = Card::new(job.job.clone(), job.tables.get())?;
-        let status = doubtful(warning_bits(&card.plan));
+        let card = job.file.clone().card(job.tables.get())?;
+        let status = match &card {
+            JobFileCard::Job(card) => doubtful(warning_bits(&card.plan)),
+            _ => GULLET_OK,
+        };
         target.write(handle(card));
         Ok(status)
     })
@@ -225,7 +268,7 @@ pub unsafe extern "C" fn gullet_plan_summarise(
     guard(|| {
         // SAFETY: the caller's promise in the header.
         let (plan, target) = unsafe { (held(plan, "plan")?, room(summary_out, "summary_out")?) };
-        let plan = &plan.plan;
+        let plan = &passes_of(plan)?.plan;
         let [cutting_s, returning_s, handling_s] = seconds(plan.time());
         target.write(gullet_plan_summary {
             struct_size: size_of::<gullet_plan_summary>() as u32,
@@ -243,8 +286,8 @@ pub unsafe extern "C" fn gullet_plan_summarise(
     })
 }
 
-fn planned(plan: &Card, index: usize) -> Result<&PlannedPass, Failure> {
-    let passes = &plan.plan.passes;
+fn planned(plan: &JobFileCard, index: usize) -> Result<&PlannedPass, Failure> {
+    let passes = &passes_of(plan)?.plan.passes;
     passes.get(index).ok_or_else(|| {
         Problem::new(
             Code::OutOfRange,
@@ -315,7 +358,7 @@ pub unsafe extern "C" fn gullet_plan_cut(
 /// # Safety
 /// As the header asks of the function it serves.
 unsafe fn card(
-    form: fn(&Card) -> String,
+    form: fn(&JobFileCard) -> String,
     plan: *const gullet_plan,
     buffer: *mut c_char,
     capacity: usize,
@@ -339,7 +382,7 @@ pub unsafe extern "C" fn gullet_card_text(
     needed_out: *mut usize,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { card(Card::text, plan, buffer, capacity, needed_out) }
+    unsafe { card(JobFileCard::text, plan, buffer, capacity, needed_out) }
 }
 
 /// The set-up card of a plan as one printable page of HTML: no script, no network. See "Text out"
@@ -352,7 +395,7 @@ pub unsafe extern "C" fn gullet_card_html(
     needed_out: *mut usize,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { card(Card::html, plan, buffer, capacity, needed_out) }
+    unsafe { card(JobFileCard::html, plan, buffer, capacity, needed_out) }
 }
 
 /// The set-up card of a plan as JSON: every quantity with its SI value and as the card prints it.

@@ -113,7 +113,7 @@ pub unsafe extern "C" fn gullet_study_of_job(
     guard(|| {
         // SAFETY: the caller's promise in the header.
         let (job, target) = unsafe { (held(job, "job")?, handle_out(study_out, "study_out")?) };
-        let base = Base::of_job(&job.job);
+        let base = Base::of_job(job.job()?);
         let tables = job.tables.clone();
         let study = Over::new(tables, |library| Ok(MillingStudy::new(library, base)))?;
         target.write(handle(study));

@@ -11,6 +11,7 @@ use crate::takes::{Number, Pick};
 use gullet::error::Result;
 use gullet::model::{Direction, PassKind};
 use gullet::operation::Operation;
+use gullet::operation::process::Process;
 use gullet::quantity::si;
 use gullet::study::{
     Choice, Execution, Input, MillingStudy, NONE, Quantiles, ResultField, Results, Rows,
@@ -271,6 +272,10 @@ impl Subject for Milling<'_> {
 
     fn usual(&self) -> Vec<&'static str> {
         Columns::USUAL.to_vec()
+    }
+
+    fn process(&self) -> Option<&'static Process> {
+        None
     }
 
     fn energy(&self) -> Option<Energy> {

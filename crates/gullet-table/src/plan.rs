@@ -11,6 +11,7 @@ use crate::subject::Subject;
 use crate::takes::{Number, Pick, Takes};
 use arrow_schema::{DataType, Field, Schema, SchemaRef};
 use gullet::error::{Error, Result};
+use gullet::operation::process;
 use gullet::quantity::ColumnConverter;
 use gullet::study::{Base, ResultField, Uncertainty};
 use gullet::table::LibraryRef;
@@ -194,6 +195,11 @@ impl<'a> StudyPlan<'a> {
     /// What was assumed where neither a column nor a constant nor a base gives it.
     pub fn assumptions(&self) -> &[String] {
         &self.assumptions
+    }
+
+    /// The operation of all rows; none where they are milling cuts, which may differ by row.
+    pub fn operation(&self) -> Option<&'static process::Process> {
+        self.subject.process()
     }
 
     /// Whose energy the totals hold, for people: "of the spindle motor at full width of cut". None

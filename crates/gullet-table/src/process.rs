@@ -81,7 +81,7 @@ impl<'a> Process<'a> {
         Ok((process, lists))
     }
 
-    fn process(&self) -> &'static process::Process {
+    fn own(&self) -> &'static process::Process {
         self.study.base().process
     }
 
@@ -100,11 +100,11 @@ impl<'a> Process<'a> {
 
 impl Subject for Process<'_> {
     fn fields(&self) -> Vec<ResultField> {
-        ProcessStudy::fields(self.process())
+        ProcessStudy::fields(self.own())
     }
 
     fn usual(&self) -> Vec<&'static str> {
-        let own = self.process().results.iter().map(|result| result.name);
+        let own = self.own().results.iter().map(|result| result.name);
         SETTINGS
             .into_iter()
             .chain(own)
@@ -112,21 +112,25 @@ impl Subject for Process<'_> {
             .collect()
     }
 
+    fn process(&self) -> Option<&'static process::Process> {
+        Some(self.own())
+    }
+
     fn energy(&self) -> Option<Energy> {
         let known = [
-            ("motor_power", "of the motor in the cut"),
+            ("motor_power", "of the motor at its power in the cut"),
             (
                 "cutting_power",
-                "at the tool in the cut, without losses of drive and motor",
+                "at the tool at its power in the cut, without losses of drive and motor",
             ),
         ];
-        let given = |name: &str| self.process().results.iter().any(|it| it.name == name);
+        let given = |name: &str| self.own().results.iter().any(|it| it.name == name);
         let found = known.into_iter().find(|(name, _)| given(name));
         found.map(|(power, whose)| Energy { power, whose })
     }
 
     fn settle(&mut self, found: &mut Found, assumptions: &mut Vec<String>) {
-        let process = self.process();
+        let process = self.own();
         let takes = found.takes.clone();
         for part in &self.refused {
             let remedy = format!(
@@ -196,11 +200,11 @@ impl Subject for Process<'_> {
         _: &Uncertainty,
         _: Execution,
     ) -> Result<(Results, Quantiles)> {
-        Err(no_draws(self.process().name).into())
+        Err(no_draws(self.own().name).into())
     }
 
     fn no_draws(&self) -> Option<Problem> {
-        Some(no_draws(self.process().name))
+        Some(no_draws(self.own().name))
     }
 }
 

@@ -6,6 +6,7 @@ use crate::run::RowProblem;
 use crate::takes::{Number, Pick};
 use gullet::error::{Code, Problem, Result};
 use gullet::formula::Column;
+use gullet::operation::process::Process;
 use gullet::study::{Choice, Codes, Execution, Quantiles, ResultField, Results, Uncertainty};
 
 /// What computes the rows of a study.
@@ -15,6 +16,9 @@ pub(crate) trait Subject: Send + Sync {
 
     /// The results that are written where none are asked for.
     fn usual(&self) -> Vec<&'static str>;
+
+    /// The operation of all rows; none where they are milling cuts.
+    fn process(&self) -> Option<&'static Process>;
 
     /// What the energy of the totals is made of; none where nothing gives a power.
     fn energy(&self) -> Option<Energy>;

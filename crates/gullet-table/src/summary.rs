@@ -143,8 +143,8 @@ impl Summary {
         self.held_by.named()
     }
 
-    /// Time in the cut over the computed rows, in whole nanoseconds: without return, handling and
-    /// set-up.
+    /// Time in the cut over the computed rows, in whole nanoseconds: of milling cuts without return,
+    /// of other operations the result `time`; without handling and set-up.
     pub fn cutting_time(&self) -> u128 {
         self.nanoseconds
     }

@@ -1,10 +1,10 @@
 //! The cuts a set-up makes.
 
-mod records;
+pub mod records;
 mod setup;
 
 pub use records::record_fields;
-pub use setup::{_cut, Setup};
+pub use setup::{_cut, Setup, one};
 
 use crate::errors::raise;
 use crate::job::JobData;
@@ -147,25 +147,33 @@ impl Cut {
     /// Every limit that was looked at.
     #[getter]
     fn ledger<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_limits", (records::limits(self.words(py)?),))
+        made(py, "_limits", (records::limits(&self.words(py)?.ledger),))
     }
 
     /// What was lowered because of a limit.
     #[getter]
     fn adjustments<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_adjustments", (records::adjustments(self.words(py)?),))
+        made(
+            py,
+            "_adjustments",
+            (records::adjustments(&self.words(py)?.adjustments),),
+        )
     }
 
     /// Values that came from tables, model or practice.
     #[getter]
     fn data<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_data", (records::data(self.words(py)?),))
+        made(py, "_data", (records::data(&self.words(py)?.data),))
     }
 
     /// Doubts about the result.
     #[getter]
     fn warnings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_warnings", (records::warnings(self.words(py)?),))
+        made(
+            py,
+            "_warnings",
+            (records::warnings(&self.words(py)?.warnings),),
+        )
     }
 
     /// Low, start and high of what rests on ranges of tables.
@@ -183,7 +191,7 @@ impl Cut {
     /// The chain of formulas and choices, in order.
     #[getter]
     fn steps<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        made(py, "_steps", (records::steps(py, self.words(py)?)?,))
+        made(py, "_steps", (records::steps(py, &self.words(py)?.steps)?,))
     }
 
     /// The cut as JSON.

@@ -57,7 +57,7 @@ pub fn pass(pass: &core::Pass) -> PassRow {
     )
 }
 
-pub fn limits(cut: &core::Cut) -> Vec<LimitRow> {
+pub fn limits(ledger: &[core::Limit]) -> Vec<LimitRow> {
     let row = |limit: &core::Limit| {
         (
             limit.name,
@@ -76,10 +76,12 @@ pub fn limits(cut: &core::Cut) -> Vec<LimitRow> {
                 .map(|relief| (relief.setting, scalar(relief.kind, relief.to))),
         )
     };
-    cut.ledger.iter().map(row).collect()
+    ledger.iter().map(row).collect()
 }
 
-pub fn adjustments(cut: &core::Cut) -> Vec<(&'static str, &'static str, Quantity, Quantity)> {
+pub fn adjustments(
+    adjustments: &[core::Adjustment],
+) -> Vec<(&'static str, &'static str, Quantity, Quantity)> {
     let row = |a: &core::Adjustment| {
         (
             a.limit,
@@ -88,17 +90,17 @@ pub fn adjustments(cut: &core::Cut) -> Vec<(&'static str, &'static str, Quantity
             scalar(a.kind, a.to),
         )
     };
-    cut.adjustments.iter().map(row).collect()
+    adjustments.iter().map(row).collect()
 }
 
-pub fn data(cut: &core::Cut) -> Vec<(String, Quantity, String)> {
+pub fn data(data: &[core::Datum]) -> Vec<(String, Quantity, String)> {
     let row = |d: &core::Datum| (d.name.clone(), scalar(d.kind, d.value), d.origin.clone());
-    cut.data.iter().map(row).collect()
+    data.iter().map(row).collect()
 }
 
-pub fn warnings(cut: &core::Cut) -> Vec<(&'static str, String)> {
+pub fn warnings(warnings: &[core::Warning]) -> Vec<(&'static str, String)> {
     let row = |w: &core::Warning| (w.code.name(), w.text.clone());
-    cut.warnings.iter().map(row).collect()
+    warnings.iter().map(row).collect()
 }
 
 pub fn spread(spread: &core::Spread) -> Vec<(&'static str, Quantity, Quantity, Quantity)> {
@@ -130,7 +132,7 @@ pub fn spread(spread: &core::Spread) -> Vec<(&'static str, Quantity, Quantity, Q
     ]
 }
 
-pub fn steps<'py>(py: Python<'py>, cut: &core::Cut) -> PyResult<Vec<Bound<'py, PyAny>>> {
+pub fn steps<'py>(py: Python<'py>, steps: &[WorkedStep]) -> PyResult<Vec<Bound<'py, PyAny>>> {
     let step = |step: &WorkedStep| match step {
         WorkedStep::Formula(step) => Ok(Bound::new(py, Step { step: step.clone() })?.into_any()),
         WorkedStep::Choice(choice) => Ok((
@@ -140,7 +142,7 @@ pub fn steps<'py>(py: Python<'py>, cut: &core::Cut) -> PyResult<Vec<Bound<'py, P
             .into_pyobject(py)?
             .into_any()),
     };
-    cut.steps.iter().map(step).collect()
+    steps.iter().map(step).collect()
 }
 
 type FieldRow = (&'static str, &'static str, &'static str, bool);

@@ -112,8 +112,8 @@ fn choose<T: Copy>(
 const KINDS: &[PassKind] = &[PassKind::Roughing, PassKind::Finishing];
 const DIRECTIONS: &[Direction] = &[Direction::Conventional, Direction::Climb];
 
-/// One optional quantity of a pass; arrays are refused.
-fn one(
+/// One optional quantity; arrays are refused.
+pub fn one(
     name: &str,
     kind: Kind,
     any: Option<&Bound<'_, PyAny>>,

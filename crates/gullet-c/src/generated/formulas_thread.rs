@@ -3,402 +3,160 @@ use super::status::gullet_status;
 use crate::formula::{array, scalar};
 use gullet::formula::thread::*;
 
-/// Height of the fundamental triangle of a 60 deg thread.
+/// Drill diameter that leaves a percentage of thread.
 ///
-///     H = sqrt(3) P/2
-///
-/// pitch_m: P, pitch [m]; pitch > 0.
-/// thread_triangle_height_m_out: H [m].
-/// Valid for: 60 deg threads, metric and unified.
-/// Source: ISO 68-1 and ASME B1.1, from memory.
-/// Example: pitch=2 mm => 1.732 mm (own arithmetic: sqrt(3) mm).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_triangle_height(
-    pitch_m: f64,
-    thread_triangle_height_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&thread_triangle_height::FORMULA, &[pitch_m], thread_triangle_height_m_out) }
-}
-
-/// gullet_thread_triangle_height over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_triangle_height_array(
-    count: usize,
-    pitch_m: *const f64,
-    thread_triangle_height_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&thread_triangle_height::FORMULA, count, [pitch_m], thread_triangle_height_m_out, status_out) }
-}
-
-/// Height of a full 60 deg internal thread: the basic overlap of nut and screw.
-///
-///     H_1 = 5 sqrt(3) P/16
-///
-/// pitch_m: P, pitch [m]; pitch > 0.
-/// internal_thread_height_m_out: H_1 [m].
-/// Valid for: 60 deg threads, metric and unified; 5/8 of the fundamental triangle, 0.541266 P.
-/// Source: ISO 68-1 and ASME B1.1, from memory.
-/// Example: pitch=1.5 mm => 0.812 mm (table of basic dimensions of M10, DIN 13-1, from memory).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_internal_thread_height(
-    pitch_m: f64,
-    internal_thread_height_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&internal_thread_height::FORMULA, &[pitch_m], internal_thread_height_m_out) }
-}
-
-/// gullet_internal_thread_height over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_internal_thread_height_array(
-    count: usize,
-    pitch_m: *const f64,
-    internal_thread_height_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&internal_thread_height::FORMULA, count, [pitch_m], internal_thread_height_m_out, status_out) }
-}
-
-/// Height of a 60 deg external thread with a rounded root.
-///
-///     h_3 = 17 sqrt(3) P/48
-///
-/// pitch_m: P, pitch [m]; pitch > 0.
-/// external_thread_height_m_out: h_3 [m].
-/// Valid for: 60 deg threads, metric and unified; 17/24 of the fundamental triangle, 0.613435 P; a
-///     root of radius P sqrt(3)/12.
-/// Source: ISO 68-1, ISO 965-1 and DIN 13-1, from memory.
-/// Example: pitch=1.5 mm => 0.920 mm (table of basic dimensions of M10, DIN 13-1, from memory).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_external_thread_height(
-    pitch_m: f64,
-    external_thread_height_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&external_thread_height::FORMULA, &[pitch_m], external_thread_height_m_out) }
-}
-
-/// gullet_external_thread_height over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_external_thread_height_array(
-    count: usize,
-    pitch_m: *const f64,
-    external_thread_height_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&external_thread_height::FORMULA, count, [pitch_m], external_thread_height_m_out, status_out) }
-}
-
-/// Basic pitch diameter of a 60 deg thread.
-///
-///     D_2 = D - 3 sqrt(3) P/8
-///
-/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
-/// pitch_m: P, pitch [m]; 0 < pitch < major_diameter/sqrt(3).
-/// thread_pitch_diameter_m_out: D_2 [m].
-/// Valid for: 60 deg threads, metric and unified; basic size, without allowance or tolerance;
-///     0.649519 P below the major diameter.
-/// Source: ISO 724 and ASME B1.1, from memory.
-/// Example: major_diameter=10 mm; pitch=1.5 mm => 9.026 mm (ISO 724, M10, from memory).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_pitch_diameter(
-    major_diameter_m: f64,
-    pitch_m: f64,
-    thread_pitch_diameter_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&thread_pitch_diameter::FORMULA, &[major_diameter_m, pitch_m], thread_pitch_diameter_m_out) }
-}
-
-/// gullet_thread_pitch_diameter over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_pitch_diameter_array(
-    count: usize,
-    major_diameter_m: *const f64,
-    pitch_m: *const f64,
-    thread_pitch_diameter_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&thread_pitch_diameter::FORMULA, count, [major_diameter_m, pitch_m], thread_pitch_diameter_m_out, status_out) }
-}
-
-/// Basic minor diameter of a 60 deg internal thread.
-///
-///     D_1 = D - 5 sqrt(3) P/8
-///
-/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
-/// pitch_m: P, pitch [m]; 0 < pitch < major_diameter/sqrt(3).
-/// thread_minor_diameter_m_out: D_1 [m].
-/// Valid for: 60 deg threads, metric and unified; basic size, without allowance or tolerance;
-///     1.082532 P below the major diameter: 100 % on the ISO and UN overlap basis.
-/// Source: ISO 724 and ASME B1.1, from memory.
-/// Example: major_diameter=10 mm; pitch=1.5 mm => 8.376 mm (ISO 724, M10, from memory).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_minor_diameter(
-    major_diameter_m: f64,
-    pitch_m: f64,
-    thread_minor_diameter_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&thread_minor_diameter::FORMULA, &[major_diameter_m, pitch_m], thread_minor_diameter_m_out) }
-}
-
-/// gullet_thread_minor_diameter over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_minor_diameter_array(
-    count: usize,
-    major_diameter_m: *const f64,
-    pitch_m: *const f64,
-    thread_minor_diameter_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&thread_minor_diameter::FORMULA, count, [major_diameter_m, pitch_m], thread_minor_diameter_m_out, status_out) }
-}
-
-/// Root diameter of a 60 deg external thread with a rounded root.
-///
-///     d_3 = D - 17 sqrt(3) P/24
-///
-/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
-/// pitch_m: P, pitch [m]; 0 < pitch < major_diameter/sqrt(3).
-/// thread_root_diameter_m_out: d_3 [m].
-/// Valid for: 60 deg threads, metric and unified; basic size, without allowance or tolerance;
-///     1.226869 P below the major diameter.
-/// Source: ISO 724, ISO 965-1 and DIN 13-1, from memory.
-/// Example: major_diameter=10 mm; pitch=1.5 mm => 8.160 mm (table of basic dimensions of M10, DIN
-///     13-1, from memory).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_root_diameter(
-    major_diameter_m: f64,
-    pitch_m: f64,
-    thread_root_diameter_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&thread_root_diameter::FORMULA, &[major_diameter_m, pitch_m], thread_root_diameter_m_out) }
-}
-
-/// gullet_thread_root_diameter over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_root_diameter_array(
-    count: usize,
-    major_diameter_m: *const f64,
-    pitch_m: *const f64,
-    thread_root_diameter_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&thread_root_diameter::FORMULA, count, [major_diameter_m, pitch_m], thread_root_diameter_m_out, status_out) }
-}
-
-/// Lead of a thread: the advance of one turn.
-///
-///     P_h = s P
-///
-/// pitch_m: P, pitch [m]; pitch > 0.
-/// starts: s, starts of the thread [-]; starts >= 1.
-/// thread_lead_m_out: P_h [m].
-/// Valid for: the feed per revolution of tapping and threading is the lead, not the pitch, where
-///     there are several starts.
-/// Source: definition; ISO 5408, from memory.
-/// Example: pitch=2 mm; starts=3 => 6 mm (own arithmetic).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_lead(
-    pitch_m: f64,
-    starts: f64,
-    thread_lead_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&thread_lead::FORMULA, &[pitch_m, starts], thread_lead_m_out) }
-}
-
-/// gullet_thread_lead over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_thread_lead_array(
-    count: usize,
-    pitch_m: *const f64,
-    starts: *const f64,
-    thread_lead_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&thread_lead::FORMULA, count, [pitch_m, starts], thread_lead_m_out, status_out) }
-}
-
-/// Pitch of a thread that is named by its threads per inch.
-///
-///     P = 1 in/N
-///
-/// threads_per_inch: N, threads per inch [-]; threads_per_inch > 0.
-/// pitch_from_threads_per_inch_m_out: P [m].
-/// Valid for: exact: the inch is 25.4 mm.
-/// Source: definition; ASME B1.1, from memory.
-/// Example: threads_per_inch=20 => 1.27 mm (identity: 25.4/20 mm).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_pitch_from_threads_per_inch(
-    threads_per_inch: f64,
-    pitch_from_threads_per_inch_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&pitch_from_threads_per_inch::FORMULA, &[threads_per_inch], pitch_from_threads_per_inch_m_out) }
-}
-
-/// gullet_pitch_from_threads_per_inch over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_pitch_from_threads_per_inch_array(
-    count: usize,
-    threads_per_inch: *const f64,
-    pitch_from_threads_per_inch_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&pitch_from_threads_per_inch::FORMULA, count, [threads_per_inch], pitch_from_threads_per_inch_m_out, status_out) }
-}
-
-/// Major diameter of a numbered machine-screw size.
-///
-///     D = 0.060 in + 0.013 in N
-///
-/// size: N, number of the size [-]; 0 <= size <= 30.
-/// numbered_screw_diameter_m_out: D [m].
-/// Valid for: unified machine screws, number 0 and up; today's standard ends at 12.
-/// Source: ASME B1.1, from memory.
-/// Example: size=10 => 0.1900 in (ASME B1.1, basic major diameter of No 10, from memory).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_numbered_screw_diameter(
-    size: f64,
-    numbered_screw_diameter_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&numbered_screw_diameter::FORMULA, &[size], numbered_screw_diameter_m_out) }
-}
-
-/// gullet_numbered_screw_diameter over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_numbered_screw_diameter_array(
-    count: usize,
-    size: *const f64,
-    numbered_screw_diameter_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&numbered_screw_diameter::FORMULA, count, [size], numbered_screw_diameter_m_out, status_out) }
-}
-
-/// Tap drill by the rule of the workshop: major diameter less the pitch.
-///
-///     d = D - P
-///
-/// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
-/// pitch_m: P, pitch [m]; 0 < pitch < major_diameter.
-/// tap_drill_by_rule_m_out: d [m].
-/// Valid for: 60 deg threads, cutting taps; 77 % of thread on the basis of tap-drill charts, 92 % of
-///     the ISO and UN overlap; the standard rounds to a drill at hand.
-/// Source: ISO 2306, from memory.
-/// Example: major_diameter=12 mm; pitch=1.75 mm => 10.2 mm (ISO 2306, M12, from memory: rounded to a
-///     drill).
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_tap_drill_by_rule(
-    major_diameter_m: f64,
-    pitch_m: f64,
-    tap_drill_by_rule_m_out: *mut f64,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&tap_drill_by_rule::FORMULA, &[major_diameter_m, pitch_m], tap_drill_by_rule_m_out) }
-}
-
-/// gullet_tap_drill_by_rule over arrays of `count` rows; see "Arrays".
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_tap_drill_by_rule_array(
-    count: usize,
-    major_diameter_m: *const f64,
-    pitch_m: *const f64,
-    tap_drill_by_rule_m_out: *mut f64,
-    status_out: *mut gullet_status,
-) -> gullet_status {
-    // SAFETY: the caller's promise in the header.
-    unsafe { array(&tap_drill_by_rule::FORMULA, count, [major_diameter_m, pitch_m], tap_drill_by_rule_m_out, status_out) }
-}
-
-/// Drill diameter for a forming tap that is to leave a percentage of thread.
-///
-///     d = D - 0.68 p P
+///     d = D - p K P
 ///
 /// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
 /// pitch_m: P, pitch [m]; pitch > 0.
-/// thread_percent: p, percentage of thread [-]; 0 <= thread_percent < major_diameter/(0.68*pitch).
-/// form_tap_drill_diameter_m_out: d [m].
-/// Valid for: 60 deg threads; forming taps move metal into the crest, so the hole is larger than for
-///     a cutting tap; percentages near 65 are usual; trial holes decide.
-/// Source: form of tap makers' charts (0.0068 times the percentage, over the threads per inch), from
-///     memory.
-/// Example: major_diameter=1/4 in; pitch=0.05 in; thread_percent=65 % => 0.2279 in (own arithmetic:
-///     0.25 - 0.68 x 0.65/20 in).
+/// thread_percent: p, percentage of thread [-]; 0 <= thread_percent <
+///     major_diameter/(thread_basis*pitch).
+/// thread_basis: K, basis of the percentage, over the pitch [-]; thread_basis > 0.
+/// tap_drill_diameter_m_out: d [m].
+/// Valid for: 60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of
+///     tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN
+///     overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones.
+/// Source: thread geometry of ISO 68-1 and ASME B1.1, from memory; the charts' basis: E. Oberg et
+///     al., Machinery's Handbook, 31st ed., p.2155, seen.
+/// Example: major_diameter=0.25 in; pitch=0.05 in; thread_percent=75 % => 0.20128607125 in
+///     (identity: 1/4-20 at 75 % takes a No 7 drill (0.201 in)).
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_form_tap_drill_diameter(
+pub unsafe extern "C" fn gullet_tap_drill_diameter(
     major_diameter_m: f64,
     pitch_m: f64,
     thread_percent: f64,
-    form_tap_drill_diameter_m_out: *mut f64,
+    thread_basis: f64,
+    tap_drill_diameter_m_out: *mut f64,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&form_tap_drill_diameter::FORMULA, &[major_diameter_m, pitch_m, thread_percent], form_tap_drill_diameter_m_out) }
+    unsafe { scalar(&tap_drill_diameter::FORMULA, &[major_diameter_m, pitch_m, thread_percent, thread_basis], tap_drill_diameter_m_out) }
 }
 
-/// gullet_form_tap_drill_diameter over arrays of `count` rows; see "Arrays".
+/// gullet_tap_drill_diameter over arrays of `count` rows; see "Arrays".
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_form_tap_drill_diameter_array(
+pub unsafe extern "C" fn gullet_tap_drill_diameter_array(
     count: usize,
     major_diameter_m: *const f64,
     pitch_m: *const f64,
     thread_percent: *const f64,
-    form_tap_drill_diameter_m_out: *mut f64,
+    thread_basis: *const f64,
+    tap_drill_diameter_m_out: *mut f64,
     status_out: *mut gullet_status,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { array(&form_tap_drill_diameter::FORMULA, count, [major_diameter_m, pitch_m, thread_percent], form_tap_drill_diameter_m_out, status_out) }
+    unsafe { array(&tap_drill_diameter::FORMULA, count, [major_diameter_m, pitch_m, thread_percent, thread_basis], tap_drill_diameter_m_out, status_out) }
 }
 
-/// Percentage of thread that a forming tap leaves in a drilled hole.
+/// Percentage of thread that a drill leaves.
 ///
-///     p = (D - d)/(0.68 P)
+///     p = (D - d)/(K P)
 ///
 /// major_diameter_m: D, major diameter of the thread [m]; major_diameter > 0.
 /// pitch_m: P, pitch [m]; pitch > 0.
 /// drill_diameter_m: d, drill diameter [m]; 0 < drill_diameter <= major_diameter.
-/// form_thread_percent_out: p [-].
-/// Valid for: 60 deg threads; forming taps; not the percentage of a cutting tap.
-/// Source: form of tap makers' charts (0.0068 times the percentage, over the threads per inch), from
-///     memory.
-/// Example: major_diameter=6 mm; pitch=1 mm; drill_diameter=5.558 mm => 65 % (own arithmetic:
-///     0.442/0.68).
+/// thread_basis: K, basis of the percentage, over the pitch [-]; thread_basis > 0.
+/// thread_percent_out: p [-].
+/// Valid for: 60 deg threads; basis 1.2990381 (3 sqrt(3)/4, twice 3/4 H, rounded) is that of
+///     tap-drill charts, inch and metric; 1.0825318 (5 sqrt(3)/8, twice 5/8 H) is the ISO and UN
+///     overlap, on which 100 % is the basic minor diameter; cutting taps, not forming ones.
+/// Source: thread geometry of ISO 68-1 and ASME B1.1, from memory; the charts' basis: E. Oberg et
+///     al., Machinery's Handbook, 31st ed., p.2155, seen.
+/// Example: major_diameter=0.0600 in; pitch=0.0125 in; drill_diameter=0.0512 in;
+///     thread_basis=1.2990381 => 54 % (E. Oberg et al., Machinery's Handbook, 31st ed., table 2
+///     p.2155, seen).
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_form_thread_percent(
+pub unsafe extern "C" fn gullet_thread_percent(
     major_diameter_m: f64,
     pitch_m: f64,
     drill_diameter_m: f64,
-    form_thread_percent_out: *mut f64,
+    thread_basis: f64,
+    thread_percent_out: *mut f64,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { scalar(&form_thread_percent::FORMULA, &[major_diameter_m, pitch_m, drill_diameter_m], form_thread_percent_out) }
+    unsafe { scalar(&thread_percent::FORMULA, &[major_diameter_m, pitch_m, drill_diameter_m, thread_basis], thread_percent_out) }
 }
 
-/// gullet_form_thread_percent over arrays of `count` rows; see "Arrays".
+/// gullet_thread_percent over arrays of `count` rows; see "Arrays".
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn gullet_form_thread_percent_array(
+pub unsafe extern "C" fn gullet_thread_percent_array(
     count: usize,
     major_diameter_m: *const f64,
     pitch_m: *const f64,
     drill_diameter_m: *const f64,
-    form_thread_percent_out: *mut f64,
+    thread_basis: *const f64,
+    thread_percent_out: *mut f64,
     status_out: *mut gullet_status,
 ) -> gullet_status {
     // SAFETY: the caller's promise in the header.
-    unsafe { array(&form_thread_percent::FORMULA, count, [major_diameter_m, pitch_m, drill_diameter_m], form_thread_percent_out, status_out) }
+    unsafe { array(&thread_percent::FORMULA, count, [major_diameter_m, pitch_m, drill_diameter_m, thread_basis], thread_percent_out, status_out) }
+}
+
+/// Single-point passes of equal chip area whose first one is not deeper than allowed.
+///
+///     N = ceil((h/a_1)^2)
+///
+/// thread_height_m: h, height of the thread [m]; thread_height > 0.
+/// first_depth_m: a_1, largest depth of the first pass [m]; first_depth > 0.
+/// threading_passes_out: N [-].
+/// Valid for: flank infeed; at least 1; a quotient within 1e-9, relative, above a whole number
+///     counts as that number; spring passes come on top.
+/// Source: derived: equal chip area, a_i = h sqrt(i/N).
+/// Example: thread_height=0.92 mm; first_depth=0.25 mm => 14 (own arithmetic: 13.54 rounded up).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_threading_passes(
+    thread_height_m: f64,
+    first_depth_m: f64,
+    threading_passes_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&threading_passes::FORMULA, &[thread_height_m, first_depth_m], threading_passes_out) }
+}
+
+/// gullet_threading_passes over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_threading_passes_array(
+    count: usize,
+    thread_height_m: *const f64,
+    first_depth_m: *const f64,
+    threading_passes_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&threading_passes::FORMULA, count, [thread_height_m, first_depth_m], threading_passes_out, status_out) }
+}
+
+/// Depth from the crest after a pass of single-point threading at equal chip area.
+///
+///     a_i = h sqrt(i/N)
+///
+/// thread_height_m: h, height of the thread [m]; thread_height >= 0.
+/// passes: N, number of passes [-]; passes >= 1.
+/// index: i, number of the pass [-]; 1 <= index <= passes.
+/// threading_depth_m_out: a_i [m].
+/// Valid for: flank infeed, a straight-flanked thread; measured square to the axis.
+/// Source: derived: chip area grows with the square of the depth.
+/// Example: thread_height=1.2 mm; passes=9; index=4 => 0.8 mm (identity: 1.2 x 2/3 mm).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_threading_depth(
+    thread_height_m: f64,
+    passes: f64,
+    index: f64,
+    threading_depth_m_out: *mut f64,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { scalar(&threading_depth::FORMULA, &[thread_height_m, passes, index], threading_depth_m_out) }
+}
+
+/// gullet_threading_depth over arrays of `count` rows; see "Arrays".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn gullet_threading_depth_array(
+    count: usize,
+    thread_height_m: *const f64,
+    passes: *const f64,
+    index: *const f64,
+    threading_depth_m_out: *mut f64,
+    status_out: *mut gullet_status,
+) -> gullet_status {
+    // SAFETY: the caller's promise in the header.
+    unsafe { array(&threading_depth::FORMULA, count, [thread_height_m, passes, index], threading_depth_m_out, status_out) }
 }

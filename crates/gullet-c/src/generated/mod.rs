@@ -33,6 +33,7 @@ pub(crate) mod formulas_surface;
 pub(crate) mod formulas_surface_2;
 pub(crate) mod formulas_thread;
 pub(crate) mod formulas_thread_2;
+pub(crate) mod formulas_thread_3;
 pub(crate) mod formulas_thread_milling;
 pub(crate) mod formulas_threading;
 pub(crate) mod formulas_time;

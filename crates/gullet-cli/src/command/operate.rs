@@ -219,12 +219,10 @@ fn input_line(input: &ProcessInput, system: UnitSystem) -> String {
     } else {
         input.words.join(" | ")
     };
-    let default = match parameter.default {
-        None => "must be given".to_owned(),
-        Some(value) if input.words.is_empty() && (value == 0.0 || !value.is_finite()) => {
-            "none without it".to_owned()
-        }
-        Some(value) => format!("{} without it", input.text(value, system)),
+    let default = match input.default_text(system) {
+        _ if input.required() => "must be given".to_owned(),
+        None => "none without it".to_owned(),
+        Some(text) => format!("{text} without it"),
     };
     format!("{}: {what}; {}; {default}", input.name(), parameter.meaning)
 }

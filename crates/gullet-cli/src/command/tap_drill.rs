@@ -75,7 +75,7 @@ fn entry(near: &TapDrill) -> Value {
 }
 
 fn line(near: &TapDrill, units: UnitSystem) -> Vec<String> {
-    let share = |percent: Ratio| printed(Kind::Ratio, percent.value, units);
+    let share = |percent: Ratio| format!("{:.1} %", percent.value * 100.0);
     let bases = match (near.chart_percent, near.overlap_percent) {
         (Some(chart), Some(overlap)) => format!(
             "{} of thread as charts reckon, {} of the ISO and UN overlap",

@@ -20,7 +20,11 @@ pub fn as_text(outcome: &Outcome, plan: &StudyPlan) -> String {
         summary.cutting_time() as f64 / 1e9,
         UnitSystem::Metric,
     );
-    text += &format!("cutting time    {time}, without return, handling and set-up\n");
+    let without = match plan.operation() {
+        None => "return, handling and set-up",
+        Some(_) => "handling and set-up",
+    };
+    text += &format!("cutting time    {time}, without {without}\n");
     if let Some(whose) = plan.energy() {
         text += &format!("energy          {} kWh {whose}\n", kilowatt_hours(summary));
     }

@@ -14,7 +14,7 @@ inputs! {
     /// What decides the economic speed of a turned, bored, drilled or milled part.
     ///
     /// Feed and depth already stand in the speed for a life of one minute. The cost function is that
-    /// of [`unit_cost`](crate::formula::cost::unit_cost), over the cutting time of the travel.
+    /// of [`unit_cost`](fn@crate::formula::cost::unit_cost), over the cutting time of the travel.
     ///
     /// ```
     /// use gullet::economics::{Aim, EdgeEconomics};

@@ -132,8 +132,9 @@ pub fn units_of(text: &str) -> UnitSystem {
     const INCH_UNITS: &[&str] = &[
         "in", "ft", "thou", "lbf", "psi", "ksi", "hp", "fpm", "sfm", "ipm",
     ];
+    // The underscore keeps a name such as run_in in one piece.
     let inch = text
-        .split(|c: char| !c.is_ascii_alphabetic())
+        .split(|c: char| !c.is_ascii_alphabetic() && c != '_')
         .any(|word| INCH_UNITS.contains(&word));
     if inch || text.contains('"') {
         UnitSystem::Inch

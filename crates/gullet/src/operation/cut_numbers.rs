@@ -1,6 +1,6 @@
 //! The numbers of a cut without its words.
 
-use super::cut::{Band, Consequences, Settings, Spread};
+use super::cut::{Band, Consequences, Limit, Settings, Spread};
 use super::limits::{self, Entry, LimitName, See, Side};
 use super::numbers::{Inputs, Kinds, known};
 use super::request::Pass;
@@ -310,20 +310,30 @@ pub(super) fn spread(inputs: &Inputs, settled: &Settled, ends: &Ends) -> Spread 
     }
 }
 
+impl Limit {
+    /// The limit in numbers; none where no limit has its name.
+    pub fn numbers(&self) -> Option<LimitNumbers> {
+        let name = LimitName::ALL
+            .iter()
+            .find(|name| name.name() == self.name)?;
+        Some(LimitNumbers {
+            name: *name,
+            side: self.side,
+            value: self.value,
+            bound: self.bound,
+            share: self.share,
+            binding: self.binding,
+        })
+    }
+}
+
 impl Cut {
     /// The numbers of the cut alone.
     pub fn numbers(&self) -> CutNumbers {
         let mut ledger = LedgerNumbers::new();
         for limit in &self.ledger {
-            if let Some(name) = LimitName::ALL.iter().find(|name| name.name() == limit.name) {
-                ledger.push(LimitNumbers {
-                    name: *name,
-                    side: limit.side,
-                    value: limit.value,
-                    bound: limit.bound,
-                    share: limit.share,
-                    binding: limit.binding,
-                });
+            if let Some(limit) = limit.numbers() {
+                ledger.push(limit);
             }
         }
         CutNumbers {

@@ -1,7 +1,7 @@
 //! The laws that limits are checked with: what arc and helix make of each pair, and which is the worst.
 
-use super::chain::k_c;
 use super::cut::Log;
+use super::loads::k_c;
 use super::numbers::{Geometry, Inputs, Law, Pair, Teeth, Worst};
 use crate::formula::NoRecord;
 use crate::formula::shared::{HelixLag, TeethSum};

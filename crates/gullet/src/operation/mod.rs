@@ -1,4 +1,7 @@
 //! Operations: formulas composed into a cut with its limits and its worked steps.
+//!
+//! Straight milling cuts (side milling, slotting, face milling) stand here, since job files and pass
+//! plans rest on them. Every other operation is described in [`process`].
 
 mod cautions;
 pub(crate) mod chain;
@@ -10,6 +13,7 @@ pub(crate) mod lanes;
 pub(crate) mod law;
 mod ledger;
 pub(crate) mod limits;
+pub(crate) mod loads;
 mod milling;
 pub(crate) mod numbers;
 pub mod process;

@@ -1,8 +1,8 @@
 //! Results that follow from settings already made, for scalar calls and columns alike.
 
-use super::chain::k_c;
 use super::lanes::lanes;
 use super::limits::Verdict;
+use super::loads::k_c;
 use super::numbers::{Candidate, Engagement, Geometry, Inputs, Kinds, Outcome, Speeds, one};
 use crate::formula::{NoRecord, Recorder, force, power, rotation, time};
 use crate::quantity::math::{max, min, number, select};

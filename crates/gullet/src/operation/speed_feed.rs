@@ -4,6 +4,7 @@ use super::chain;
 use super::cut::{Log, support_text};
 use super::inputs::Tables;
 use super::limits::{self, LimitName};
+use super::loads;
 use super::milling::Lowering;
 use super::numbers::{
     Candidate, Engagement, Geometry, Inputs, Kinds, Law, Load, Speeds, Wanted, Worst, one,
@@ -243,9 +244,9 @@ pub(crate) fn load(
     law: &Law,
 ) -> Load {
     let silent = &mut NoRecord;
-    let k = chain::k_c(silent, law.pair(), wanted.mean_chip, inputs.wear_factor);
+    let k = loads::k_c(silent, law.pair(), wanted.mean_chip, inputs.wear_factor);
     let at_largest = Worst::of(law, wanted.max_chip, inputs.wear_factor);
-    let (power, torque) = chain::rotary_load(silent, k, wanted.removal_rate, speed);
+    let (power, torque) = loads::rotary_load(silent, k, wanted.removal_rate, speed);
     let peak = chain::peak_load(
         silent,
         kinds,

@@ -20,6 +20,27 @@ pub enum JobFile {
     Part(Box<PartRoute>),
 }
 
+/// What a file given to the planner describes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum JobForm {
+    /// One operation in one clamping.
+    Job,
+    /// A block that is squared.
+    SquaredBlock,
+    /// A part made by several operations.
+    Part,
+}
+
+impl JobForm {
+    fn of(root: &Node) -> JobForm {
+        match root.get("route").and_then(Node::as_text) {
+            Some("part") => JobForm::Part,
+            _ if root.has("route") => JobForm::SquaredBlock,
+            _ => JobForm::Job,
+        }
+    }
+}
+
 impl JobFile {
     /// Reads a file in TOML; `library` holds the materials.
     ///
@@ -37,32 +58,28 @@ impl JobFile {
         JobFile::read(&Node::from_json(text)?, library)
     }
 
-    /// Whether a text in TOML or JSON is a route rather than a job; no text of that form is neither.
+    /// What a text in TOML or JSON describes; a job where it is of neither form.
     ///
     /// ```
-    /// use gullet::plan::JobFile;
-    /// assert!(JobFile::is_route("route = 'squared-block'", false));
-    /// assert!(!JobFile::is_route("{\"cut\": {}}", true));
+    /// use gullet::plan::{JobFile, JobForm};
+    /// assert_eq!(JobFile::form("route = 'part'", false), JobForm::Part);
+    /// assert_eq!(JobFile::form("route = 'squared-block'", false), JobForm::SquaredBlock);
+    /// assert_eq!(JobFile::form("{\"cut\": {}}", true), JobForm::Job);
     /// ```
-    pub fn is_route(text: &str, in_json: bool) -> bool {
+    pub fn form(text: &str, in_json: bool) -> JobForm {
         let root = if in_json {
             Node::from_json(text)
         } else {
             Node::from_toml(text)
         };
-        root.is_ok_and(|root| {
-            root.get("route").and_then(Node::as_text) != Some("part") && root.has("route")
-        })
+        root.map_or(JobForm::Job, |root| JobForm::of(&root))
     }
 
     fn read(root: &Node, library: &Library) -> Result<JobFile> {
-        let route = root.get("route").and_then(Node::as_text);
-        Ok(if route == Some("part") {
-            JobFile::Part(Box::new(part_route::part(root.clone(), library)?))
-        } else if root.has("route") {
-            JobFile::SquaredBlock(Box::new(route::block(root, library)?))
-        } else {
-            JobFile::Job(Box::new(job::job(root, library)?))
+        Ok(match JobForm::of(root) {
+            JobForm::Part => JobFile::Part(Box::new(part_route::part(root.clone(), library)?)),
+            JobForm::SquaredBlock => JobFile::SquaredBlock(Box::new(route::block(root, library)?)),
+            JobForm::Job => JobFile::Job(Box::new(job::job(root, library)?)),
         })
     }
 
@@ -78,7 +95,7 @@ impl JobFile {
     /// Plans it and makes its card or cards.
     ///
     /// # Errors
-    /// Those of [`Card::new`] or of [`RouteCard::new`].
+    /// Those of [`Card::new`], of [`RouteCard::new`] or of [`PartCard::new`].
     pub fn card(self, library: &Library) -> Result<JobFileCard> {
         Ok(match self {
             JobFile::Job(job) => JobFileCard::Job(Box::new(Card::new(*job, library)?)),

@@ -1,4 +1,5 @@
-//! Plans: passes, routes, time, job file, card.
+//! Plans: job files with their passes, blocks squared on six faces, parts made by several operations;
+//! their time and cost, and the cards of all.
 
 mod card;
 mod document;
@@ -13,7 +14,7 @@ mod strips;
 
 pub use card::{Card, Instructions, cut_json};
 pub use job::{Job, JobKey, Part, Stock, Strategy, job_keys, job_reference, job_schema};
-pub use job_file::{JobFile, JobFileCard};
+pub use job_file::{JobFile, JobFileCard, JobForm};
 pub use part_route::{EntryPrice, LotOfPart, PartCard, PartOperation, PartRoute, PartStep};
 pub use pass_plan::{PassPlan, PassTime, PlannedPass};
 pub use process_card::ProcessCard;

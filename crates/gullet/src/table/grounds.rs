@@ -6,7 +6,7 @@ use super::library::Library;
 use super::types::{Material, Process, Ranged, ToolMaterial};
 use crate::error::{Error, Result};
 use crate::quantity::{AreaRate, Velocity};
-use std::collections::HashMap;
+use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
 
 /// What the tables say of a material under a tool, whatever the size of cutter and cut.
@@ -23,9 +23,10 @@ pub(crate) struct Grounds {
 /// Place of a material in its library, tool material and process.
 type Question = (usize, ToolMaterial, Process);
 
-/// Answers of a library to questions about its own materials.
+/// Answers of a library to questions about its own materials. Not hashed: a checker of memory takes what
+/// a hash table of a static holds for lost.
 #[derive(Default)]
-pub(super) struct Answered(Mutex<HashMap<Question, Arc<Grounds>>>);
+pub(super) struct Answered(Mutex<BTreeMap<Question, Arc<Grounds>>>);
 
 impl Clone for Answered {
     /// A copy is made to be changed: its answers may be others.

@@ -24,7 +24,7 @@ process! {
         stock a_p: Length, above 0.0, to diameter / 2.0, "stock to be taken, along the surface normal";
         diameter D: Length, above 0.0, to 0.5, "diameter of the ball";
         teeth z: Count, from 1.0, to 100.0, "effective teeth of the cutter";
-        wanted_scallop h: Length, above 0.0, to diameter / 2.0, "height of the ridges between two rows that is allowed";
+        wanted_scallop h: Length, above 0.0, to diameter / 2.0, "height that is allowed of the ridges between two rows and of the marks along one";
         wanted_stepover s: Length, above 0.0, to diameter, default 0.0, "step between two rows along the surface, in place of the one that the ridges allow";
         tilt_angle beta: Angle, from 0.0, to 75.0 * PI / 180.0, default 0.0, "tilt between the tool axis and the surface normal, in the plane of the row";
         slope_angle theta: Angle, from 0.0, to PI / 2.0, default 0.0, "slope of the surface across the rows, from the plane of the table";
@@ -66,7 +66,7 @@ process! {
     }
     example "6061", Hss, "small-cnc-mill",
         "width=40 mm; length=80 mm; stock=0.6 mm; diameter=16 mm; teeth=2; wanted_scallop=0.02 mm; tilt_angle=15 deg; flute_length=30 mm; stick_out=45 mm";
-    limits [Stepover, CutterInBore, FluteLength, Deflection];
+    limits [Stepover, CutterInBore, FluteLength, MeanRoughness, Deflection];
     cautions [
         "Upright on the surface the middle of a ball stands still and rubs: tilt the work or the axis where you can.",
         "Leave an even stock: a ball that meets a step of roughing digs in.",
@@ -253,6 +253,7 @@ impl Operate for BallNoseFinishing {
             .change("take a ball smaller than the hollow"),
         );
         tool(own).flute_limit(own.stock, own.stock, eye);
+        rows::marks_limit(results.feed_mark_height, own.wanted_scallop, eye);
         mills::deflection_limit(
             results.deflection,
             ground.finishing_deflection,

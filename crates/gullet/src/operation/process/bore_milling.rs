@@ -63,7 +63,7 @@ process! {
         time: Time, "Time in the cut, with the moves between levels.";
     }
     example "1018", Hss, "small-cnc-mill",
-        "bore_diameter=62 mm; start_diameter=56 mm; depth=14 mm; diameter=20 mm; teeth=4; flute_length=40 mm; stick_out=45 mm";
+        "bore_diameter=62 mm; start_diameter=56 mm; depth=14 mm; largest_level=7 mm; diameter=20 mm; teeth=4; flute_length=40 mm; stick_out=45 mm";
     limits [CutterInBore, FluteLength, Deflection, Clamping, MeanRoughness];
     cautions [
         "Program the feed of the cutter's centre, unless the control corrects arcs itself: never correct twice.",
@@ -145,7 +145,7 @@ impl Operate for BoreMilling {
         let powers = mills::powers(log, ground, removal_rate, chips.mean, n, side.circle);
         let peak = mills::peak(log, ground, &tool, &side, &chips, tool.fluted());
         // The force turns with the cutter's place on the circle: along the jaws and across them.
-        let clamping_needed = crate::operation::chain::clamping_needed(
+        let clamping_needed = crate::operation::loads::clamping_needed(
             log,
             peak.in_plane,
             peak.axial,
@@ -231,6 +231,7 @@ impl Operate for BoreMilling {
     #[inline(always)]
     fn doubts(own: &Own, ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
         tool(own).doubt_stick_out(ground, doubt);
+        mills::doubt_by_hand(ground, doubt);
         mills::doubt_feed_marks(results.feed_per_rev, own.diameter, doubt);
     }
 }

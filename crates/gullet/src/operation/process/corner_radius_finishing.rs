@@ -25,7 +25,7 @@ process! {
         diameter D: Length, above 0.0, to 0.5, "cutter diameter";
         corner_radius r: Length, above 0.0, to diameter / 2.0, "corner radius";
         teeth z: Count, from 1.0, to 100.0, "effective teeth of the cutter";
-        wanted_scallop h: Length, above 0.0, to corner_radius, "height of the ridges between two rows that is allowed";
+        wanted_scallop h: Length, above 0.0, to corner_radius, "height that is allowed of the ridges between two rows and of the marks along one";
         wanted_stepover s: Length, above 0.0, to diameter, default 0.0, "step between two rows, in place of the one that the ridges allow";
         tilt_angle beta: Angle, from 0.0, to 75.0 * PI / 180.0, default 0.0, "tilt between the tool axis and the surface normal, in the plane of the row";
         flute_length l_f: Length, above 0.0, to 1.0, "length of the flutes, from the tip";
@@ -62,7 +62,7 @@ process! {
     }
     example "6061", Hss, "small-cnc-mill",
         "width=60 mm; length=80 mm; stock=0.4 mm; diameter=16 mm; corner_radius=2 mm; teeth=3; wanted_scallop=0.02 mm; tilt_angle=3 deg; flute_length=30 mm; stick_out=45 mm";
-    limits [Stepover, FluteLength, Deflection];
+    limits [Stepover, FluteLength, MeanRoughness, Deflection];
     cautions [
         "Tilted along the row the heel clears; tilted the other way it rubs.",
         "Leave an even stock, and lead in on an arc: a straight plunge marks the floor.",
@@ -228,6 +228,7 @@ impl Operate for CornerRadiusFinishing {
                 .change("take a smaller step or allow higher ridges"),
         );
         tool(own).flute_limit(own.stock, own.stock, eye);
+        rows::marks_limit(results.feed_mark_height, own.wanted_scallop, eye);
         mills::deflection_limit(
             results.deflection,
             ground.finishing_deflection,

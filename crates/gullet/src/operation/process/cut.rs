@@ -4,7 +4,7 @@ use super::Process;
 use crate::error::Warning;
 use crate::operation::cut::{Adjustment, Band, Datum, Field, Limit, WorkedStep};
 use crate::operation::limits::LimitName;
-use crate::quantity::{Kind, Quantity, UnitSystem};
+use crate::quantity::{Kind, Length, Quantity, UnitSystem};
 
 /// A cut of any operation: settings, results, limits, worked steps, spread, doubts, cautions.
 #[derive(Clone)]
@@ -21,6 +21,8 @@ pub struct ProcessCut {
     pub settings: Vec<Field>,
     /// What follows from the settings.
     pub results: Vec<Field>,
+    /// Depth after each pass, where the operation goes over the same way several times; else empty.
+    pub depths: Vec<Length>,
     /// Every limit that was looked at.
     pub ledger: Vec<Limit>,
     /// The limit that holds the feed below the wanted one.
@@ -81,13 +83,10 @@ impl ProcessCut {
             .inputs
             .iter()
             .zip(&self.inputs)
-            .filter(|(input, value)| {
-                value.is_finite()
-                    && !(input.parameter.default == Some(**value)
-                        && **value == 0.0
-                        && input.words.is_empty())
+            .filter_map(|(input, value)| {
+                let told = input.told(*value)?;
+                Some((input.name(), input.text(told, self.units)))
             })
-            .map(|(input, value)| (input.name(), input.text(*value, self.units)))
             .collect()
     }
 }

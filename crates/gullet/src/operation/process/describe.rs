@@ -101,6 +101,28 @@ impl ProcessInput {
             .map_or_else(String::new, |word| (*word).to_owned())
     }
 
+    /// A value; none where it stands for "not given": one that is not finite, or a quantity's default
+    /// of zero.
+    pub fn told(&self, value: f64) -> Option<f64> {
+        let nothing = value == 0.0 && self.words.is_empty() && self.stands_for_none(value);
+        (value.is_finite() && !nothing).then_some(value)
+    }
+
+    /// The default as a person reads it; none where there is none, or it stands for "not given".
+    pub fn default_text(&self, system: UnitSystem) -> Option<String> {
+        let default = self.parameter.default?;
+        self.told(default).map(|value| self.text(value, system))
+    }
+
+    /// What is admissible: the range in the names of the other inputs, or the words.
+    pub fn admissible(&self) -> String {
+        if self.words.is_empty() {
+            self.parameter.range()
+        } else {
+            self.words.join(", ")
+        }
+    }
+
     /// What is wrong with a value among all values, if anything.
     pub(crate) fn problem(&self, value: f64, values: &[f64], units: UnitSystem) -> Option<Problem> {
         if self.stands_for_none(value) {

@@ -237,15 +237,12 @@ impl Operate for Drilling {
         loads: &Loads,
         eye: &mut impl Eye,
     ) {
+        let at_once = select(own.straight(), own.depth, min(own.peck(), own.depth));
+        let ratio = hole::hole_depth_ratio::value(at_once, own.diameter);
         eye.look(
-            Look::most(
-                LimitName::DepthRatio,
-                results.depth_ratio.value,
-                STRAIGHT * (1.0 + 1e-9),
-            )
-            .only(own.straight())
-            .from("common practice, no source: deeper holes are pecked")
-            .change("drill in pecks: cycle peck, or chip-break"),
+            Look::most(LimitName::DepthRatio, ratio.value, STRAIGHT * (1.0 + 1e-9))
+                .from("common practice, no source: deeper holes are pecked, a peck is no deeper")
+                .change("drill in pecks of 3 diameters at most: cycle peck, or chip-break"),
         );
         let most = own.maximum_thrust.value;
         let by_handbook = results.handbook_thrust.value > results.thrust.value;

@@ -2,12 +2,12 @@
 
 use super::define::process;
 use super::ground::Ground;
-use super::lathe::{self, Edge, clamp, constant_speed_doubts, holds_speed};
+use super::lathe::{self, Edge, Hold, clamp, constant_speed_doubts, holds_speed};
 use super::limits::{Doubt, Eye, Look};
 use super::pick::pick;
 use super::{Loads, Operate, Start};
 use crate::formula::turning as formula;
-use crate::formula::{chuck, finish, power, removal, rotation, time};
+use crate::formula::{finish, power, removal, rotation, time};
 use crate::operation::cut::Log;
 use crate::operation::numbers::one;
 use crate::operation::{LimitName, WarningCode};
@@ -45,7 +45,7 @@ process! {
         motor_power: Power, "Power of the motor for that.";
         limit_torque: Torque, "Torque that limits are checked with.";
         limit_power: Power, "Power that limits are checked with.";
-        static_grip_needed: Force, "Sum of the jaw forces at rest that the cut needs at the outer diameter.";
+        static_grip_needed: Force, "Sum of the jaw forces at rest that the cut needs, at the outer diameter or where the spindle turns fastest.";
         knee_diameter: Length, "Diameter below which a spindle that holds the cutting speed stays at its largest speed.";
         speed_at_end: RotationalSpeed, "Spindle speed where the cut ends.";
         ideal_roughness: Length, "Ideal mean roughness; real ones are 1.5 to 3 times that.";
@@ -110,16 +110,13 @@ impl Operate for Facing {
         let limit_power = power::cutting_power::step(log, removal_rate, forces.worst_k);
         let grips = own.grip_diameter.value > 0.0;
         // The feed pushes across the jaws, the thrust into the chuck: turning is what slips.
-        let grip = chuck::required_chuck_grip::step(
-            log,
-            forces.worst,
-            si(0.0),
-            outer,
-            select(grips, own.grip_diameter, outer),
-            own.jaw_friction,
-            ground.safety,
-        );
-        let static_grip_needed = lathe::grip_at_rest(log, grip, n, own.maximum_speed);
+        let hold = Hold {
+            force: forces.worst,
+            diameter: select(grips, own.grip_diameter, outer),
+            friction: own.jaw_friction,
+            marked: own.maximum_speed,
+        };
+        let grip_outside = hold.grip_at_rest(log, ground, outer, n);
         // Never below the speed at the outside, so that a speed above the clamp stays what it is.
         let highest = max(clamp(ground, own.maximum_speed), n);
         let knee_diameter = formula::constant_speed_knee_diameter::value(v_c, highest);
@@ -131,6 +128,16 @@ impl Operate for Facing {
                 rotation::spindle_speed::step(log, v_c, max(knee, inner))
             },
             |_| n,
+        );
+        let static_grip_needed = pick(
+            log,
+            holds_speed(own.drive, ground),
+            |log| {
+                let end = max(knee_diameter, inner);
+                let grip_at_end = hold.grip_at_rest(log, ground, end, speed_at_end);
+                max(grip_outside, grip_at_end)
+            },
+            |_| grip_outside,
         );
         let facing_time = pick(
             log,

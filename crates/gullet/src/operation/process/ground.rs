@@ -1,10 +1,10 @@
 //! What tables, machine and practice say to an operation: numbers that are the same whatever is cut.
 
 use crate::model::{Drive, Feed, Machine, Practice};
-use crate::operation::chain;
 use crate::operation::cut::Log;
 use crate::operation::inputs;
 use crate::operation::lanes::lanes;
+use crate::operation::loads;
 use crate::operation::numbers::{Inputs, Pair, one};
 use crate::quantity::math::select;
 use crate::quantity::{Length, Power, Pressure, Ratio, RotationalSpeed, Torque, si};
@@ -189,7 +189,7 @@ impl Ground {
     #[inline(always)]
     pub(crate) fn own_force(&self, log: &mut impl Log, h: Length, factor: Ratio) -> Pressure {
         let [own, ..] = self.pairs();
-        chain::k_c(log, own, h, factor)
+        loads::k_c(log, own, h, factor)
     }
 
     /// The highest specific cutting force of all pairs at a chip thickness, with a worn edge and a
@@ -199,15 +199,15 @@ impl Ground {
         let silent = &mut crate::formula::NoRecord;
         let factor = factor * self.wear_factor;
         let [a, b, c, d] = self.pairs();
-        let mut worst = (a, chain::k_c(silent, a, h, factor));
-        worst = higher(worst, (b, chain::k_c(silent, b, h, factor)));
-        worst = higher(worst, (c, chain::k_c(silent, c, h, factor)));
-        worst = higher(worst, (d, chain::k_c(silent, d, h, factor)));
+        let mut worst = (a, loads::k_c(silent, a, h, factor));
+        worst = higher(worst, (b, loads::k_c(silent, b, h, factor)));
+        worst = higher(worst, (c, loads::k_c(silent, c, h, factor)));
+        worst = higher(worst, (d, loads::k_c(silent, d, h, factor)));
         if log.records() {
             log.choose(crate::quantity::Kind::Pressure, worst.0.kc11.value, || {
                 "for limits the pair with the highest force, with a worn edge".to_owned()
             });
-            chain::k_c(log, worst.0, h, factor);
+            loads::k_c(log, worst.0, h, factor);
         }
         Worst {
             k: worst.1,
@@ -221,9 +221,9 @@ impl Ground {
     pub(crate) fn force_band(&self, h: Length) -> (Ratio, Ratio) {
         let silent = &mut crate::formula::NoRecord;
         let [a, b, c, _] = self.pairs();
-        let own = chain::k_c(silent, a, h, one());
-        let b = chain::k_c(silent, b, h, one()) / own;
-        let c = chain::k_c(silent, c, h, one()) / own;
+        let own = loads::k_c(silent, a, h, one());
+        let b = loads::k_c(silent, b, h, one()) / own;
+        let c = loads::k_c(silent, c, h, one()) / own;
         let low = crate::quantity::math::min(one(), crate::quantity::math::min(b, c));
         let high = crate::quantity::math::max(one(), crate::quantity::math::max(b, c));
         (low, high)
@@ -232,7 +232,7 @@ impl Ground {
     /// Power and torque the machine gives at a speed, within the practice's share.
     #[inline(always)]
     pub(crate) fn available(&self, log: &mut impl Log, n: RotationalSpeed) -> (Power, Torque) {
-        chain::available_at(
+        loads::available_at(
             log,
             self.motor_power,
             self.efficiency,

@@ -179,7 +179,7 @@ impl Operate for HelicalEntry {
         let powers = mills::powers(log, ground, removal_rate, chips.mean, n, side.circle);
         let peak = mills::peak(log, ground, &tool, &side, &chips, tool.fluted());
         // The force turns with the cutter's place on the circle: along the jaws and across them.
-        let clamping_needed = crate::operation::chain::clamping_needed(
+        let clamping_needed = crate::operation::loads::clamping_needed(
             log,
             peak.in_plane,
             peak.axial,
@@ -270,7 +270,7 @@ impl Operate for HelicalEntry {
             Look::most(LimitName::RampAngle, own.ramp_angle.value, steepest.value)
                 .only(steepest.value < f64::INFINITY)
                 .from("cutter: the ramp its maker or the middle of its end allows")
-                .change("take a flatter ramp"),
+                .change("take a flatter ramp, or give core_diameter with core_clearance, or largest_ramp_angle, of the cutter"),
         );
         tool.flute_limit(own.depth, min(own.depth, results.axial_per_turn), eye);
         mills::deflection_limit(
@@ -285,6 +285,7 @@ impl Operate for HelicalEntry {
     #[inline(always)]
     fn doubts(own: &Own, ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
         tool(own).doubt_stick_out(ground, doubt);
+        mills::doubt_by_hand(ground, doubt);
         doubt.doubt(
             results.slug_diameter.value > 0.0,
             WarningCode::OutsideValidity,

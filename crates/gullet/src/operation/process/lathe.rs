@@ -140,6 +140,40 @@ pub(super) fn grip_at_rest(
     )
 }
 
+/// Work in a chuck that a cut across its end turns in the jaws. A spindle that holds the cutting speed
+/// takes grip away while the lever of the force shortens: what is needed is highest at one of the ends.
+pub(super) struct Hold {
+    pub force: Force,
+    /// Diameter that the jaws grip.
+    pub diameter: Length,
+    pub friction: Ratio,
+    /// Speed marked on the chuck.
+    pub marked: RotationalSpeed,
+}
+
+impl Hold {
+    /// Grip at rest for the force at a diameter and a speed.
+    #[inline(always)]
+    pub(super) fn grip_at_rest(
+        &self,
+        log: &mut impl Log,
+        ground: &Ground,
+        at: Length,
+        n: RotationalSpeed,
+    ) -> Force {
+        let grip = chuck::required_chuck_grip::step(
+            log,
+            self.force,
+            si(0.0),
+            at,
+            self.diameter,
+            self.friction,
+            ground.safety,
+        );
+        grip_at_rest(log, grip, n, self.marked)
+    }
+}
+
 /// Share of a chuck's grip that is lost at its largest speed (DIN EN 1550, seen in a chuck manual).
 const GRIP_LOSS: f64 = 2.0 / 3.0;
 pub(super) const GRIP_ORIGIN: &str = "grip of the chuck at rest, less what the speed takes of it";

@@ -9,7 +9,7 @@ use crate::formula::{
 use crate::model::{CARBIDE_MODULUS, STEEL_MODULUS};
 use crate::operation::cut::Log;
 use crate::operation::numbers::one;
-use crate::operation::{LimitName, WarningCode, chain, speed_feed};
+use crate::operation::{LimitName, WarningCode, loads, speed_feed};
 use crate::quantity::math::{min, select};
 use crate::quantity::{
     Angle, Force, Kind, Length, Power, Pressure, Ratio, RotationalSpeed, Torque, Velocity,
@@ -248,7 +248,7 @@ pub(crate) fn powers(
     let v_c = rotation::cutting_speed::value(n, circle);
     let mean_force = force::tangential_force::step(log, cutting, v_c);
     let worst = ground.worst_force(log, h, one());
-    let (limit, limit_torque) = chain::rotary_load(log, worst.k, removal_rate, n);
+    let (limit, limit_torque) = loads::rotary_load(log, worst.k, removal_rate, n);
     Powers {
         cutting,
         motor,
@@ -289,7 +289,7 @@ pub(crate) fn peak(
     let worst = ground.worst_force(log, chips.largest, one());
     let arc = engagement::engagement_angle::step(log, side.circle, side.radial_depth);
     let sine = one() / chip::radial_thinning_factor::value(side.circle, side.radial_depth);
-    let (sum, relief) = chain::tooth_factors(
+    let (sum, relief) = loads::tooth_factors(
         log,
         tool.teeth,
         arc,
@@ -322,7 +322,7 @@ pub(crate) fn bent(
 ) -> Peak {
     let in_plane = force::in_plane_force::step(log, tangential, ground.radial_force_ratio);
     let axial = force::helix_axial_force::step(log, tangential, tool.helix_angle);
-    let deflection = chain::bending(
+    let deflection = loads::bending(
         log,
         in_plane,
         tool.diameter,
@@ -375,6 +375,16 @@ pub(crate) fn roughness_limit(reached: Length, wanted: Length, eye: &mut impl Ey
             .with_feed(si(2.0))
             .from("asked for")
             .change("take a lower feed, a larger cutter or more teeth"),
+    );
+}
+
+/// A circle needs two axes that move together.
+#[inline(always)]
+pub(crate) fn doubt_by_hand(ground: &Ground, doubt: &mut impl Doubt) {
+    doubt.doubt(
+        ground.by_hand.value > 0.0,
+        WarningCode::MachineLimits,
+        "a table cranked by hand does not run round: the path needs a control, or a rotary table",
     );
 }
 

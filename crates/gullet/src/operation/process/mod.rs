@@ -18,6 +18,7 @@ pub(crate) mod prepared;
 pub(crate) mod report;
 pub(crate) mod request;
 mod rows;
+pub(crate) mod settings;
 pub(crate) mod settle;
 
 mod ball_nose_finishing;
@@ -180,4 +181,8 @@ pub(crate) trait Operate: Shape {
         eye: &mut impl Eye,
     );
     fn doubts(own: &Self::Own, ground: &Ground, results: &Self::Results, doubt: &mut impl Doubt);
+    /// Depth after each pass, where the same way is gone over several times.
+    fn depths(_results: &Self::Results) -> Vec<Length> {
+        Vec::new()
+    }
 }

@@ -2,14 +2,12 @@
 
 use super::define::process;
 use super::ground::Ground;
-use super::lathe::{
-    GRIP_ORIGIN, GRIP_REMEDY, clamp, constant_speed_doubts, grip_at_rest, holds_speed,
-};
+use super::lathe::{GRIP_ORIGIN, GRIP_REMEDY, Hold, clamp, constant_speed_doubts, holds_speed};
 use super::limits::{Doubt, Eye, Look};
 use super::pick::pick;
 use super::{Loads, Operate, Start};
 use crate::formula::turning as formula;
-use crate::formula::{chuck, force, power, practice, removal, rotation, time};
+use crate::formula::{force, power, practice, removal, rotation, time};
 use crate::operation::cut::Log;
 use crate::operation::numbers::one;
 use crate::operation::{LimitName, WarningCode};
@@ -43,7 +41,7 @@ process! {
         motor_power: Power, "Power of the motor for that.";
         limit_torque: Torque, "Torque that limits are checked with.";
         limit_power: Power, "Power that limits are checked with.";
-        static_grip_needed: Force, "Sum of the jaw forces at rest that the cut needs at the outer diameter.";
+        static_grip_needed: Force, "Sum of the jaw forces at rest that the cut needs, at the outer diameter or where the spindle turns fastest.";
         overhang_ratio: Ratio, "Overhang of the blade over its width.";
         speed_at_end: RotationalSpeed, "Spindle speed where the cut ends.";
         parting_time: Time, "Time from the outer to the inner diameter.";
@@ -120,16 +118,13 @@ impl Operate for Parting {
         let highest = force::chip_section_force::step(log, worst.k, f, w);
         let limit_torque = formula::turning_torque::step(log, highest, outer);
         let limit_power = power::cutting_power::step(log, removal_rate, worst.k);
-        let grip = chuck::required_chuck_grip::step(
-            log,
-            highest,
-            si(0.0),
-            outer,
-            outer,
-            own.jaw_friction,
-            ground.safety,
-        );
-        let static_grip_needed = grip_at_rest(log, grip, n, own.maximum_speed);
+        let hold = Hold {
+            force: highest,
+            diameter: outer,
+            friction: own.jaw_friction,
+            marked: own.maximum_speed,
+        };
+        let grip_outside = hold.grip_at_rest(log, ground, outer, n);
         let clamped = max(clamp(ground, own.maximum_speed), n);
         let slow = own.slow_from();
         let speed_at_end = pick(
@@ -140,6 +135,17 @@ impl Operate for Parting {
                 rotation::spindle_speed::step(log, v_c, max(knee, inner))
             },
             |_| n,
+        );
+        let static_grip_needed = pick(
+            log,
+            holds_speed(own.drive, ground),
+            |log| {
+                let knee = formula::constant_speed_knee_diameter::value(v_c, clamped);
+                let end = max(knee, inner);
+                let grip_at_end = hold.grip_at_rest(log, ground, end, speed_at_end);
+                max(grip_outside, grip_at_end)
+            },
+            |_| grip_outside,
         );
         let parting_time = pick(
             log,

@@ -6,10 +6,10 @@ use super::limits::{Doubt, Eye, Look};
 use super::mills::{self, Tool};
 use super::{Loads, Operate, Start};
 use crate::formula::{chip, engagement, finish, force, path, practice, removal, rotation, surface};
-use crate::operation::LimitName;
 use crate::operation::cut::Log;
 use crate::operation::numbers::one;
-use crate::quantity::math::{PI, sin};
+use crate::operation::{LimitName, loads};
+use crate::quantity::math::{PI, max, sin};
 use crate::quantity::{Length, RotationalSpeed, si};
 use crate::table::Process as TableProcess;
 
@@ -51,7 +51,7 @@ process! {
         deflection: Length, "Deflection of the cutter's tip under the peak force.";
         clamping_needed: Force, "Clamping force for the peak force, with the practice's safety.";
         scallop_height: Length, "Height of the ridges that the plunges leave on the wall.";
-        limit_power: Power, "Power that limits are checked with.";
+        limit_power: Power, "Power that limits are checked with: the first plunge, a worn edge.";
         limit_torque: Torque, "Torque that limits are checked with.";
         travel: Length, "Travel of one plunge at feed.";
         time: Time, "Time of the wall, with the moves between plunges.";
@@ -122,7 +122,11 @@ impl Operate for Plunging {
         let width = chip::turning_chip_width::step(log, a_e, own.cutting_edge_angle);
         let tangential = force::peak_tangential_force::step(log, worst.k, h, width, edges, one());
         let peak = mills::bent(log, ground, &tool, tangential, tool.fluted());
-        let clamping_needed = crate::operation::chain::clamping_needed(
+        // The first plunge stands alone in the stock: what it takes lies within stock and chord.
+        let chord = path::largest_plunge_step::step(log, d, a_e);
+        let first = removal::plunge_removal_rate::step(log, a_e, max(chord, step), feed_speed);
+        let (limit_power, limit_torque) = loads::rotary_load(log, worst.k, first, n);
+        let clamping_needed = loads::clamping_needed(
             log,
             peak.in_plane,
             si(0.0),
@@ -148,21 +152,21 @@ impl Operate for Plunging {
             deflection: peak.deflection,
             clamping_needed,
             scallop_height,
-            limit_power: powers.limit,
-            limit_torque: powers.limit_torque,
+            limit_power,
+            limit_torque,
             travel,
             time,
         };
-        let loads = Loads {
-            limit_power: powers.limit,
-            limit_torque: powers.limit_torque,
+        let checked = Loads {
+            limit_power,
+            limit_torque,
             exponent: powers.exponent,
             chip: h,
             force: powers.mean_force,
             power: powers.cutting,
             time,
         };
-        (results, loads)
+        (results, checked)
     }
 
     #[inline(always)]

@@ -93,6 +93,7 @@ pub(crate) fn cut<P: Operate>(prepared: &Prepared) -> Result<ProcessCut> {
         inputs: prepared.values.to_vec(),
         settings: fields(SETTINGS, &settled.settings.values()),
         results: fields(prepared.process.results, &P::values(&settled.results)),
+        depths: P::depths(&settled.results),
         ledger: ledger.into_iter().map(|(limit, _)| limit).collect(),
         held_by,
         adjustments,
@@ -382,6 +383,8 @@ fn spread<P: Operate>(ground: &Ground, settled: &Settled<P>) -> Vec<NamedBand> {
         ),
     ]
     .into_iter()
+    // The feed of a thread is its lead, whatever the tables say.
+    .filter(|named| named.name != "feed" || settle::is_free(&settled.start))
     .filter(|named| named.band.start.is_finite())
     .collect()
 }

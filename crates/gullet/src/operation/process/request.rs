@@ -149,6 +149,12 @@ impl Request {
         }
     }
 
+    /// Every problem of the inputs, without computing: missing ones, and values that are not
+    /// admissible.
+    pub fn problems(&self, units: UnitSystem) -> Vec<Problem> {
+        self.process.problems(&self.values, units)
+    }
+
     /// Computes the cut: settings the machine really has, results, limits, worked steps.
     ///
     /// # Errors
@@ -165,7 +171,7 @@ impl Request {
         };
         problems.extend(within(bench.machine.problems_in(bench.units), "machine"));
         problems.extend(within(bench.practice.problems_in(bench.units), "practice"));
-        problems.extend(self.process.problems(&self.values, bench.units));
+        problems.extend(self.problems(bench.units));
         Error::unless_empty(problems, ())?;
         let grounds = grounds(bench.library, bench.material, bench.tool, self.process);
         let ground = Ground::new(bench.material, bench.machine, bench.practice, &grounds);

@@ -2,8 +2,10 @@
 
 use super::Loads;
 use super::ground::Ground;
+use super::limits::{Eye, Look};
 use super::mills::{self, Chips, Peak, Powers, Side, Tool};
 use crate::formula::{chip, finish, practice, removal, rotation, surface};
+use crate::operation::LimitName;
 use crate::operation::cut::Log;
 use crate::operation::numbers::one;
 use crate::quantity::math::{asin, min};
@@ -126,6 +128,21 @@ pub(crate) fn cut(
         travel,
         time,
     }
+}
+
+/// The limit of the marks along a row: no higher than the ridges that are allowed between two.
+#[inline(always)]
+pub(crate) fn marks_limit(height: Length, allowed: Length, eye: &mut impl Eye) {
+    eye.look(
+        Look::most(
+            LimitName::MeanRoughness,
+            finish::feed_mark_mean_roughness::value(height).value,
+            finish::feed_mark_mean_roughness::value(allowed).value,
+        )
+        .with_feed(si(2.0))
+        .from("marks along a row as high as the ridges allowed between two")
+        .change("take a lower feed, a larger radius or more teeth"),
+    );
 }
 
 impl RowCut {

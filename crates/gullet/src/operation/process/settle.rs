@@ -3,10 +3,11 @@
 
 use super::ground::Ground;
 use super::limits::{Doubt, Entries, Eye, Look, Lower};
+pub(crate) use super::settings::{SETTINGS, Settings, SettingsBlock};
 use super::{Loads, Operate, Start};
 use crate::formula::{NoRecord, practice, rotation};
 use crate::model::Machine;
-use crate::operation::cut::{Field, Log};
+use crate::operation::cut::Log;
 use crate::operation::lanes::lanes;
 use crate::operation::limits::{Highest, LimitName, Nearest, Verdict};
 use crate::operation::numbers::one;
@@ -14,104 +15,14 @@ use crate::operation::{WarningCode, settle};
 use crate::quantity::math::{max, min, number, select};
 use crate::quantity::{Kind, Length, RotationalSpeed, Time, Velocity, si};
 
+pub(crate) use super::settings::{SETTINGS, Settings, SettingsBlock};
+
 /// How often the feed is lowered at most: the limits are powers of it, so that each is met at once, and
 /// few take turns.
 pub(crate) const ROUNDS: usize = 6;
 
 /// How often the speed is lowered at most for what the smallest feed still loads too much.
 pub(crate) const SPEED_ROUNDS: usize = 2;
-
-lanes! {
-    /// What is set on the machine.
-    Settings, SettingsBlock {
-        wanted_speed: RotationalSpeed,
-        spindle_speed: RotationalSpeed,
-        cutting_speed: Velocity,
-        feed: Length,
-        feed_speed: Velocity,
-        /// NaN where the feed is not cranked by hand.
-        handwheel_rate: RotationalSpeed,
-        available_power: Power,
-        available_torque: Torque,
-    }
-}
-
-const fn setting(name: &'static str, kind: Kind, optional: bool, meaning: &'static str) -> Field {
-    Field {
-        name,
-        kind,
-        meaning,
-        optional,
-        value: None,
-    }
-}
-
-/// The settings that every operation gives, in the order of [`Settings`].
-pub(crate) const SETTINGS: &[Field] = &[
-    setting(
-        "wanted_speed",
-        Kind::RotationalSpeed,
-        false,
-        "Spindle speed that the wanted cutting speed would need.",
-    ),
-    setting(
-        "spindle_speed",
-        Kind::RotationalSpeed,
-        false,
-        "Spindle speed the machine really has.",
-    ),
-    setting(
-        "cutting_speed",
-        Kind::Velocity,
-        false,
-        "Cutting speed at that spindle speed.",
-    ),
-    setting(
-        "feed",
-        Kind::Length,
-        false,
-        "Feed per revolution, or per tooth of a milling cutter, after limits.",
-    ),
-    setting(
-        "feed_speed",
-        Kind::Velocity,
-        false,
-        "Feed speed of the machine.",
-    ),
-    setting(
-        "handwheel_rate",
-        Kind::RotationalSpeed,
-        true,
-        "Pace of the handwheel for that feed speed; none where it is not cranked by hand.",
-    ),
-    setting(
-        "available_power",
-        Kind::Power,
-        false,
-        "Power that is available at the tool at this speed, within the practice's share.",
-    ),
-    setting(
-        "available_torque",
-        Kind::Torque,
-        false,
-        "Torque that is available at this speed, within the practice's share.",
-    ),
-];
-
-impl Settings {
-    pub(crate) fn values(&self) -> Vec<f64> {
-        vec![
-            self.wanted_speed.value,
-            self.spindle_speed.value,
-            self.cutting_speed.value,
-            self.feed.value,
-            self.feed_speed.value,
-            self.handwheel_rate.value,
-            self.available_power.value,
-            self.available_torque.value,
-        ]
-    }
-}
 
 lanes! {
     /// Spindle speeds before the machine's own are looked at.
@@ -248,7 +159,8 @@ fn looks<P: Operate>(
     eye.look(
         Look::least(Name::TableFeedLowest, v_f.value, lowest)
             .only(!by_hand)
-            .from("machine"),
+            .from("machine")
+            .change("give the larger feed that the machine has"),
     );
     // An operation that raises the feed for thin chips raises what the tables allow alike.
     let table = practice::practice_feed_per_tooth::value(ground.feed_start, ground.feed_factor);
@@ -256,7 +168,8 @@ fn looks<P: Operate>(
     eye.look(
         Look::least(Name::SmallestFeed, f.value, start.least_feed.value)
             .only(free)
-            .from("practice: a smaller feed rubs instead of cutting"),
+            .from("practice: a smaller feed rubs instead of cutting")
+            .change("give a larger feed, or take a larger cutter or fewer teeth"),
     );
     eye.look(
         Look::most(
@@ -316,7 +229,7 @@ pub(crate) fn relieved<P: Operate>(
 /// Whether the feed may be set at all: that of a thread is its lead. A smallest feed above the wanted one
 /// leaves it free, and is a limit that is exceeded.
 #[inline(always)]
-fn is_free(start: &Start) -> bool {
+pub(crate) fn is_free(start: &Start) -> bool {
     start.least_feed.value != start.feed.value
 }
 

@@ -356,6 +356,7 @@ impl Operate for ThreadMilling {
     #[inline(always)]
     fn doubts(own: &Own, ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
         tool(own).doubt_stick_out(ground, doubt);
+        mills::doubt_by_hand(ground, doubt);
         doubt.doubt(
             internal(own) & (own.diameter.value > results.minor_diameter.value * 0.98),
             WarningCode::OutsideValidity,

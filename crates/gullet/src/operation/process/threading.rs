@@ -72,6 +72,9 @@ const FLANK: f64 = PI / 6.0;
 /// A compound slide is set a little below it.
 const COMPOUND: f64 = 29.5 * PI / 180.0;
 
+/// Passes of a plan that is still listed.
+const MOST_LISTED: f64 = 200.0;
+
 /// Depth from the crest after each pass of a thread that is cut at equal chip area.
 ///
 /// ```
@@ -303,7 +306,13 @@ impl Operate for Threading {
     }
 
     #[inline(always)]
-    fn doubts(own: &Own, _ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
+    fn doubts(own: &Own, ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
+        doubt.doubt(
+            (own.carriage_speed.value == f64::INFINITY)
+                & (ground.highest_feed.value == f64::INFINITY),
+            WarningCode::Assumed,
+            "no carriage_speed given: nothing says whether a hand can open the half-nut in time, so that the speed is that of the tables alone",
+        );
         doubt.doubt(
             results.last_infeed.value < own.smallest_infeed.value * (1.0 - 1e-9),
             WarningCode::OutsideValidity,
@@ -314,5 +323,13 @@ impl Operate for Threading {
             WarningCode::OutsideValidity,
             "the first pass takes more than half the height: the tip breaks",
         );
+    }
+
+    fn depths(results: &Results) -> Vec<Length> {
+        let passes = results.passes.value;
+        if passes > MOST_LISTED {
+            return Vec::new();
+        }
+        threading_plan(results.height, passes as u16)
     }
 }

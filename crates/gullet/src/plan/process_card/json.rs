@@ -2,7 +2,7 @@
 
 use super::super::card::{parts_json, quantity_json, record_json};
 use super::ProcessCard;
-use crate::quantity::UnitSystem;
+use crate::quantity::{Kind, UnitSystem};
 use serde_json::{Map, Value, json};
 
 /// Version of the form; grows when a key is renamed or removed.
@@ -59,6 +59,7 @@ pub(super) fn render(card: &ProcessCard) -> Value {
         "inputs": inputs,
         "settings": record_json(&cut.settings, system),
         "results": record_json(&cut.results, system),
+        "depths": cut.depths.iter().map(|depth| quantity_json(Kind::Length, depth.value, system)).collect::<Vec<_>>(),
         "held_by": cut.held_by.map(|limit| limit.name()),
         "spread": spread,
         "cautions": cut.cautions,

@@ -113,7 +113,17 @@ impl ProcessCard {
 
     /// What follows.
     pub(in crate::plan) fn result_rows(&self) -> Vec<(String, String)> {
-        self.rows(&self.cut.results)
+        let mut rows = self.rows(&self.cut.results);
+        if !self.cut.depths.is_empty() {
+            let depths: Vec<String> = self
+                .cut
+                .depths
+                .iter()
+                .map(|depth| self.show(Kind::Length, depth.value))
+                .collect();
+            rows.push(("Depth after each pass".to_owned(), depths.join(", ")));
+        }
+        rows
     }
 
     fn rows(&self, fields: &[crate::operation::Field]) -> Vec<(String, String)> {

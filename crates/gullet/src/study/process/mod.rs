@@ -57,7 +57,7 @@ pub struct ProcessRows<'a> {
 /// let library = Library::builtin();
 /// let drilling = process::find("drilling")?;
 /// let mut values = drilling.defaults();
-/// values[drilling.input("depth")?.0] = 0.020;
+/// values[drilling.input("depth")?.0] = 0.015;
 /// let study = ProcessStudy::new(library, ProcessBase {
 ///     process: drilling,
 ///     materials: vec![library.material("1018")?.clone()],
