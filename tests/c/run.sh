@@ -11,7 +11,7 @@ tests=$root/tests/c
 crate=$root/crates/gullet-c
 jobs=$root/crates/gullet-cli/jobs
 job=$jobs/bearing_bracket.toml
-part=$jobs/tailstock_post.toml
+part=$jobs/parts/tailstock_post.toml
 work=$target/c-tests
 mkdir -p "$work"
 started=$(date +%s)

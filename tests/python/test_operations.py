@@ -200,7 +200,7 @@ def test_displays_follow_the_units():
     assert cut.setup["machine"].startswith("small CNC mill") and cut.inputs.hole == "through" and cut.inputs.peck is None
 
 
-POST = ROOT / "crates/gullet-cli/jobs/tailstock_post.toml"
+POST = ROOT / "crates/gullet-cli/jobs/parts/tailstock_post.toml"
 
 
 def test_a_part_made_by_several_operations():
