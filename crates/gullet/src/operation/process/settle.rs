@@ -15,8 +15,6 @@ use crate::operation::{WarningCode, settle};
 use crate::quantity::math::{max, min, number, select};
 use crate::quantity::{Kind, Length, RotationalSpeed, Time, Velocity, si};
 
-pub(crate) use super::settings::{SETTINGS, Settings, SettingsBlock};
-
 /// How often the feed is lowered at most: the limits are powers of it, so that each is met at once, and
 /// few take turns.
 pub(crate) const ROUNDS: usize = 6;
