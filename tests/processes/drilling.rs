@@ -204,7 +204,7 @@ fn pecks_take_the_time_of_their_moves() {
         ("peck", 3.0),
         ("chip-break", 3.0),
         ("peck", 0.2),
-        ("peck", 25.0),
+        ("peck", 17.0),
     ] {
         let cut = cut(
             &shop,

@@ -276,3 +276,23 @@ fn a_flat_cone_is_shallow_and_a_fast_one_chatters() {
     let held = with(&format!("; hold_torque={torque} N.m"));
     assert_eq!(held.held_by.map(|limit| limit.name()), Some("hold_torque"));
 }
+
+/// A hand on the quill is not tied to the spindle.
+#[test]
+fn a_rigid_tap_by_hand_is_told() {
+    let process = gullet::operation::process::find("tapping").unwrap();
+    let told = |machine: &str| {
+        let mut shop = super::bench::Shop::of(process);
+        shop.machine = gullet::model::Machine::builtin(machine).unwrap();
+        gullet::operation::process::Request::of(process)
+            .texts("major_diameter=6 mm; pitch=1 mm; depth=10 mm; reversal=rigid")
+            .unwrap()
+            .cut(&shop.bench())
+            .unwrap_or_else(|error| panic!("{error}"))
+            .warnings
+            .iter()
+            .any(|warning| warning.text.contains("floats"))
+    };
+    assert!(told("drill-press"));
+    assert!(!told("small-cnc-mill"));
+}

@@ -464,10 +464,11 @@ fn plunges_computed_a_second_time() {
         ("chip_thickness", f, 1e-15),
         ("removal_rate", rate, 1e-13),
         ("cutting_power", rate * k_c(pairs[0], f), 1e-11),
-        // The first plunge stands alone: a chord of 2 sqrt(4 x 16) = 16 mm and less than all of it.
+        // The first plunge stands alone: a sector of the cutter's circle less the triangle to its
+        // chord of 2 sqrt(4 x 16) = 16 mm, 6 mm from the axis.
         (
             "limit_power",
-            a_e * 0.016 * feed * k_c(pair, f) * WEAR,
+            (0.01 * 0.01 * 0.6_f64.acos() - 0.008 * 0.006) * feed * k_c(pair, f) * WEAR,
             1e-11,
         ),
         ("peak_force", force, 1e-11),

@@ -322,3 +322,18 @@ fn a_feed_below_the_box_asks_for_a_larger_one() {
     assert_eq!(problem.parameter, "table_feed_lowest");
     assert!(problem.remedy.contains("larger feed"), "{error}");
 }
+
+/// A speed asked for that wears the edge too fast is lowered, and that is told.
+#[test]
+fn a_speed_asked_for_beyond_the_tables_is_told() {
+    let told = |speed: &str| {
+        let inputs = format!("{EXAMPLE}; spindle_speed={speed}");
+        holds("turning", &inputs, |_| ())
+            .warnings
+            .iter()
+            .any(|warning| warning.text.contains("speed asked for"))
+    };
+    // 60 mm at 1600 rpm are 302 m/min, and the tables end at 210 m/min.
+    assert!(told("1600 rpm"));
+    assert!(!told("250 rpm"));
+}

@@ -47,7 +47,15 @@ CONE = {"point_angle": (0.8, 2.4), "chamfer_width": (1e-4, 5e-3), "axial_depth":
 HELIX = {"path_diameter": (2e-3, 0.05), "axial_per_turn": (1e-4, 5e-3), "axial_depth": (1e-3, 0.03), "ramp_angle": (0.01, 0.3)}
 
 # Name: own ranges, rendering, relative tolerance where more than rounding is between the two.
+def segment(v):
+    """Sector of the cutter's circle less the triangle to its chord."""
+    half, beside = np.sqrt(v.radial_depth * (v.diameter - v.radial_depth)), v.diameter / 2 - v.radial_depth
+    return (v.diameter / 2) ** 2 * np.arctan2(half, beside) - half * beside
+
+
 CASES = {
+    "first_plunge_removal_rate": (
+        {"radial_depth": share("diameter", 0.02, 0.98)}, lambda v: segment(v) * v.table_feed, 1e-10),
     "tilted_corner_effective_diameter": (
         CORNER | TILT | {"axial_depth": share("diameter", 0.001, 0.3)},
         # From the axis: the corner's centre, and its rim at the top of the edge.

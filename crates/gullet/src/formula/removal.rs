@@ -80,6 +80,25 @@ formulas! {
         = a_e * s * v_f
     }
 
+    first_plunge_removal_rate {
+        symbol "Q", "Q";
+        meaning "Removal rate of the first plunge of plunge milling, alone in the stock.";
+        diameter D: Length, above 0.0, "cutter diameter";
+        radial_depth a_e: Length, from 0.0, to diameter, "working engagement, across the axis";
+        table_feed v_f: Velocity, from 0.0, "feed along the axis";
+        -> VolumeRate;
+        equation "Q = (D^2/4) (phi_s - sin(phi_s) cos(phi_s)) v_f; phi_s = acos(1 - 2 a_e/D)",
+            r"Q = \frac{D^2}{4} \left(\varphi_s - \sin\varphi_s \cos\varphi_s\right) v_f,\quad \varphi_s = \arccos\left(1 - \frac{2 a_e}{D}\right)";
+        valid "stock wider than the cutter's chord; phi_s in radians; the plunges after it take plunge_removal_rate";
+        source "derived: segment of a circle times feed";
+        example "diameter=20 mm; radial_depth=10 mm; table_feed=100 mm/min" => "15707.9632679 mm3/min", 1e-11,
+            "identity: half a circle, 50 pi mm2 x 100 mm/min";
+        = {
+            let phi_s = side_arc(D, a_e);
+            D * D / 4.0 * (radians(phi_s) - sin(phi_s) * cos(phi_s)) * v_f
+        }
+    }
+
     bore_removal_rate {
         symbol "Q", "Q";
         meaning "Removal rate of a helix that sinks or widens a bore.";

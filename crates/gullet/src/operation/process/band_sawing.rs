@@ -236,9 +236,8 @@ impl Operate for BandSawing {
             Look::most(LimitName::AreaRate, results.area_rate.value, highest)
                 .only(bimetal & !own.is_tube() & !highest.is_nan())
                 .with_feed(one())
-                .with_speed(one())
                 .from("high end of the tables, bimetal blade in solid stock; charts disagree by a factor of 2 to 3")
-                .change("lower the blade speed"),
+                .change("take a smaller feed per tooth"),
         );
         eye.look(
             Look::most(

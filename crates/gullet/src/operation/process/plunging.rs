@@ -51,7 +51,7 @@ process! {
         deflection: Length, "Deflection of the cutter's tip under the peak force.";
         clamping_needed: Force, "Clamping force for the peak force, with the practice's safety.";
         scallop_height: Length, "Height of the ridges that the plunges leave on the wall.";
-        limit_power: Power, "Power that limits are checked with: the first plunge, a worn edge.";
+        limit_power: Power, "Power that limits are checked with: the heaviest plunge, a worn edge.";
         limit_torque: Torque, "Torque that limits are checked with.";
         travel: Length, "Travel of one plunge at feed.";
         time: Time, "Time of the wall, with the moves between plunges.";
@@ -122,10 +122,10 @@ impl Operate for Plunging {
         let width = chip::turning_chip_width::step(log, a_e, own.cutting_edge_angle);
         let tangential = force::peak_tangential_force::step(log, worst.k, h, width, edges, one());
         let peak = mills::bent(log, ground, &tool, tangential, tool.fluted());
-        // The first plunge stands alone in the stock: what it takes lies within stock and chord.
-        let chord = path::largest_plunge_step::step(log, d, a_e);
-        let first = removal::plunge_removal_rate::step(log, a_e, max(chord, step), feed_speed);
-        let (limit_power, limit_torque) = loads::rotary_load(log, worst.k, first, n);
+        // The first plunge stands alone in the stock; wide steps take as much after it.
+        let first = removal::first_plunge_removal_rate::step(log, d, a_e, feed_speed);
+        let largest = max(first, removal_rate);
+        let (limit_power, limit_torque) = loads::rotary_load(log, worst.k, largest, n);
         let clamping_needed = loads::clamping_needed(
             log,
             peak.in_plane,

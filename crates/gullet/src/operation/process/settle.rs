@@ -3,7 +3,6 @@
 
 use super::ground::Ground;
 use super::limits::{Doubt, Entries, Eye, Look, Lower};
-pub(crate) use super::settings::{SETTINGS, Settings, SettingsBlock};
 use super::{Loads, Operate, Start};
 use crate::formula::{NoRecord, practice, rotation};
 use crate::model::Machine;
@@ -15,11 +14,13 @@ use crate::operation::{WarningCode, settle};
 use crate::quantity::math::{max, min, number, select};
 use crate::quantity::{Kind, Length, RotationalSpeed, Time, Velocity, si};
 
+pub(crate) use super::settings::{SETTINGS, Settings, SettingsBlock};
+
 /// How often the feed is lowered at most: the limits are powers of it, so that each is met at once, and
 /// few take turns.
 pub(crate) const ROUNDS: usize = 6;
 
-/// How often the speed is lowered at most for what the smallest feed still loads too much.
+/// How often the speed is lowered at most for what the wanted feed loads too much.
 pub(crate) const SPEED_ROUNDS: usize = 2;
 
 lanes! {
@@ -167,7 +168,7 @@ fn looks<P: Operate>(
         Look::least(Name::SmallestFeed, f.value, start.least_feed.value)
             .only(free)
             .from("practice: a smaller feed rubs instead of cutting")
-            .change("give a larger feed, or take a larger cutter or fewer teeth"),
+            .change("give a larger feed, or take another cutter"),
     );
     eye.look(
         Look::most(
@@ -204,7 +205,9 @@ pub(crate) fn feed_speed(start: &Start, n: RotationalSpeed, f: Length) -> Veloci
     rotation::feed_rate::value(f * start.feeds_per_rev, n)
 }
 
-/// The speed at which these loads, of the smallest feed, meet every limit that the speed moves.
+/// The speed at which these loads, of the wanted feed, meet every limit that the speed moves: power above
+/// the base speed and the pace of the feed are answered by speed first, which keeps the chip; what no speed
+/// relieves is left to the feed.
 #[inline(always)]
 pub(crate) fn relieved<P: Operate>(
     own: &P::Own,
@@ -219,7 +222,7 @@ pub(crate) fn relieved<P: Operate>(
         factor: one(),
         number: number(0.0),
     };
-    let f = least(ground, start, P::asked(own).feed);
+    let f = wanted(start, P::asked(own).feed);
     looks::<P>(own, ground, start, n, f, results, loads, &mut lower);
     n * lower.factor
 }
@@ -409,6 +412,12 @@ pub(crate) fn doubts<P: Operate>(
         Code::MachineLimits,
         "the machine's lowest speed is above the speed wanted: the tool wears sooner",
     );
+    let asked = P::asked(own).spindle_speed.value;
+    doubt.doubt(
+        (asked > 0.0) & (speeds.bound.value < asked * (1.0 - 1e-9)),
+        Code::MachineLimits,
+        "the spindle speed asked for is above what tables, mark or operation allow: it is lowered",
+    );
     doubt.doubt(
         speeds.bound.value > ground.highest_speed.value * (1.0 + 1e-9),
         Code::MachineLimits,
@@ -500,9 +509,9 @@ pub(crate) fn settle_one<P: Operate>(
         |n: RotationalSpeed| machine.speed_at_or_below(n).unwrap_or(ground.lowest_speed);
     let first = on_machine(speeds.bound);
     let mut speed = first;
-    let smallest = least(ground, &start, asked.feed);
+    let first_wanted = wanted(&start, asked.feed);
     for _ in 0..SPEED_ROUNDS {
-        let (results, loads) = P::evaluate(silent, own, ground, speed, smallest);
+        let (results, loads) = P::evaluate(silent, own, ground, speed, first_wanted);
         let slower = relieved::<P>(own, ground, &start, speed, &results, &loads);
         if slower.value < speed.value {
             speed = on_machine(slower);

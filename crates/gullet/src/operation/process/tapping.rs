@@ -260,7 +260,12 @@ impl Operate for Tapping {
     }
 
     #[inline(always)]
-    fn doubts(own: &Own, _ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
+    fn doubts(own: &Own, ground: &Ground, results: &Results, doubt: &mut impl Doubt) {
+        doubt.doubt(
+            own.rigid() & (ground.by_hand.value > 0.0),
+            WarningCode::MachineLimits,
+            "a feed by hand is not tied to the spindle: take a holder that floats",
+        );
         doubt.doubt(
             (own.feed.value > 0.0) & (own.feed.value != results.lead.value),
             WarningCode::MachineLimits,

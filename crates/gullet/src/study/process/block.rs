@@ -189,7 +189,7 @@ pub(super) fn compute<P: Operate>(machine: &Machine, block: &mut Block<P>) {
     on_machine(machine, block);
     block.first = block.found;
     block.speed = block.found;
-    smallest_feeds(block);
+    wanted_feeds(block);
     let mut walk = Walk::Relieve(0);
     loop {
         evaluate(block);
@@ -277,12 +277,11 @@ fn on_machine<P: Operate>(machine: &Machine, block: &mut Block<P>) {
 }
 
 #[cfg_attr(not(debug_assertions), inline(always))]
-fn smallest_feeds<P: Operate>(block: &mut Block<P>) {
+fn wanted_feeds<P: Operate>(block: &mut Block<P>) {
     for lane in 0..LANES {
         let own = P::own_of(&block.own, lane);
         let start = block.start.get(lane);
-        let ground = block.ground.get(lane);
-        block.feed[lane] = settle::least(&ground, &start, P::asked(&own).feed).value;
+        block.feed[lane] = settle::wanted(&start, P::asked(&own).feed).value;
     }
 }
 
