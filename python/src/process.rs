@@ -130,7 +130,7 @@ fn value(
         ));
         return Ok(None);
     };
-    let read = text_of(text).and_then(|text| Ok(input.read(&text)));
+    let read = text_of(text).map(|text| input.read(&text));
     match read {
         Ok(Ok(place)) => Ok(Some(place)),
         Ok(Err(error)) => {

@@ -21,11 +21,13 @@ def main() -> None:
     assert home.is_relative_to(Path(sys.prefix).resolve()), home
     assert (home.parent / "py.typed").is_file() and (home.parent / "_gullet.pyi").is_file()
     runpy.run_path(str(here / "example.py"), run_name="__main__")
-    jobs = sorted((here.parents[1] / "crates/gullet-cli/jobs").glob("*.toml"))
-    assert jobs
+    folder = here.parents[1] / "crates/gullet-cli/jobs"
+    jobs, parts = sorted(folder.glob("*.toml")), sorted(folder.glob("parts/*.toml"))
+    assert jobs and parts
     for job in jobs:
-        card = gullet.card(job)
-        assert card.text and (isinstance(card, gullet.PartCard) or len(gullet.plan(job).to_table()) > 0)
+        assert gullet.card(job).text and len(gullet.plan(job).to_table()) > 0
+    for part in parts:
+        assert len(gullet.card(part).lots) > 0
     examples = 0
     if importlib.util.find_spec("numpy"):
         for module in (gullet, gullet.formula, gullet._errors, gullet._model, gullet._types, gullet._units):
