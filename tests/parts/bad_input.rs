@@ -368,12 +368,10 @@ fn every_fault_is_told_with_place_value_and_line() {
             !problem.admissible.is_empty() || code == Missing || parameter == "material.id",
             "{at}"
         );
-        let line = if to.is_empty() {
-            // A key that is left out: the line of its section.
-            line_of(&text, "[[operation]]")
-        } else {
-            line_of(&text, to.lines().next().unwrap())
-        };
+        // A key that is left out has the line of its section.
+        let place = if to.is_empty() { "[[operation]]" } else { from };
+        let before = FILE.split(place).next().unwrap();
+        let line = 1 + before.matches('\n').count();
         assert!(
             problem.remedy.contains(&format!("line {line})")),
             "{line} in {at}"
@@ -512,14 +510,15 @@ fn limits_of_several_operations_are_told_together() {
         assert_eq!(problem.code, Code::LimitExceeded, "{problem}");
         assert!(!problem.value.is_empty() && !problem.admissible.is_empty());
     }
-    let small = edited(
-        EXAMPLE,
-        "height = \"36 mm\"\nsawn",
-        "height = \"32.1 mm\"\nsawn",
-    );
-    let route = read(&small).unwrap();
+    let all = "[\"8 mm\", \"12 mm\", \"18 mm\", \"24 mm\", \"30 mm\", \"36 mm\"]";
+    let none = edited(EXAMPLE, all, "[\"44 mm\"]");
+    let route = read(&none).unwrap_or_else(|error| panic!("{error}"));
     let error = PartCard::new(route, library()).map(|_| ()).unwrap_err();
-    assert_eq!(error.first().parameter, "squaring.blank.height", "{error}");
+    assert_eq!(
+        error.first().parameter,
+        "squaring.hold.parallels",
+        "{error}"
+    );
 }
 
 /// TOML cannot give a key twice; JSON can.

@@ -62,6 +62,10 @@ p { margin: 0.4mm 0; }
 .sheet .passes td.stop { font-size: 9.5pt; }
 .sheet .rest { font-size: 6.8pt; }
 .sheet .limits, .sheet .small { font-size: 5.9pt; }
+.roomy .big th, .roomy .big td { font-size: 17pt; padding: 0.3mm 1.2mm; }
+.roomy .big thead th { font-size: 9pt; }
+.roomy .setup, .roomy .rest { font-size: 8.5pt; line-height: 1.2; }
+.roomy .small { font-size: 7.4pt; line-height: 1.2; }
 @media screen { body { padding: 4mm; } }
 ";
 

@@ -16,6 +16,9 @@ const LARGE: &[&str] = &[
     "Time",
 ];
 
+/// Up to how many operations leave room for larger print on a sheet.
+const ROOMY_TO: usize = 2;
+
 pub(super) fn render(card: &PartCard, with_steps: bool) -> String {
     let mut out = String::with_capacity(65_536);
     head(&mut out, &card.route.title);
@@ -25,7 +28,12 @@ pub(super) fn render(card: &PartCard, with_steps: bool) -> String {
     for item in &card.sheets {
         match item {
             Sheet::Clamping(clamping) => {
-                out += "<section class=\"sheet\">\n";
+                let class = if clamping.work.len() <= ROOMY_TO {
+                    "sheet roomy"
+                } else {
+                    "sheet"
+                };
+                out += &format!("<section class=\"{class}\">\n");
                 clamping_sheet(&mut out, card, clamping, with_steps);
                 out += "</section>\n";
             }
