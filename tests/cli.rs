@@ -297,6 +297,8 @@ fn lists_hold_what_the_card_can_be_made_with() {
 fn schema_help_and_version_answer() {
     let schema: Value = serde_json::from_str(&out(&["schema"])).unwrap();
     assert!(schema["properties"]["cutter"].is_object());
+    let part: Value = serde_json::from_str(&out(&["schema", "part"])).unwrap();
+    assert!(part["properties"]["operation"].is_object());
     let route: Value = serde_json::from_str(&out(&["schema", "route"])).unwrap();
     assert!(route["properties"]["end_cutter"].is_object());
     let overview = out(&["help"]);

@@ -9,6 +9,8 @@ use gullet::table::Library;
 mod bad_input;
 #[path = "parts/by_hand.rs"]
 mod by_hand;
+#[path = "parts/schema.rs"]
+mod schema;
 #[path = "parts/sheets.rs"]
 mod sheets;
 

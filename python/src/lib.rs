@@ -67,6 +67,7 @@ fn _gullet(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(process::_operation_values, module)?)?;
     module.add_function(wrap_pyfunction!(process::_operation_cut, module)?)?;
     module.add_function(wrap_pyfunction!(route::route_schema, module)?)?;
+    module.add_function(wrap_pyfunction!(route::part_schema, module)?)?;
     module.add_function(wrap_pyfunction!(job::job_schema, module)?)?;
     module.add_function(wrap_pyfunction!(job::job_reference, module)?)?;
     module.add_class::<arrow::Table>()?;

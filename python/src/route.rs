@@ -259,3 +259,9 @@ pub fn _form(text: &str, in_json: bool) -> &'static str {
 pub fn route_schema() -> String {
     gullet::plan::route_schema()
 }
+
+/// The JSON Schema of the file of a part.
+#[pyfunction]
+pub fn part_schema() -> String {
+    gullet::plan::part_schema()
+}

@@ -217,7 +217,7 @@ with inputs, results, limits and cautions: one HTML page without script or netwo
     (
         "schema",
         "the form of a job or route file as a JSON Schema",
-        "gullet schema [job|route]
+        "gullet schema [job|part|route]
 
 Prints the JSON Schema of a job file, or of a route file, for editors that check while one types.
 ",

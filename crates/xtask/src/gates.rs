@@ -99,6 +99,8 @@ pub fn run_all() -> bool {
                 "gullet",
                 "--test",
                 "study",
+                "--test",
+                "processes",
                 "--locked",
             ]),
             counts,

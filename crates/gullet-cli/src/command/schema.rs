@@ -1,4 +1,4 @@
-//! `gullet schema`: the form of a job file or a route file.
+//! `gullet schema`: the form of a job file, a route file or the file of a part.
 
 use crate::answer::Answer;
 use crate::arguments::{JSON, Spec, read};
@@ -12,12 +12,13 @@ const SPEC: Spec = Spec {
     most: 1,
 };
 
-const KINDS: &[&str] = &["job", "route"];
+const KINDS: &[&str] = &["job", "part", "route"];
 
 pub fn run(words: &[String]) -> Result<Answer> {
     let given = read(&SPEC, words)?;
     match given.operands.first().map(String::as_str) {
         None | Some("job") => Ok(Answer::text(gullet::plan::job_schema())),
+        Some("part") => Ok(Answer::text(gullet::plan::part_schema())),
         Some("route") => Ok(Answer::text(gullet::plan::route_schema())),
         Some(other) => Err(unknown_name("FILE-KIND", other, KINDS.iter().copied()).into()),
     }

@@ -15,7 +15,9 @@ mod strips;
 pub use card::{Card, Instructions, cut_json};
 pub use job::{Job, JobKey, Part, Stock, Strategy, job_keys, job_reference, job_schema};
 pub use job_file::{JobFile, JobFileCard, JobForm};
-pub use part_route::{EntryPrice, LotOfPart, PartCard, PartOperation, PartRoute, PartStep};
+pub use part_route::{
+    EntryPrice, LotOfPart, PartCard, PartOperation, PartRoute, PartStep, part_schema,
+};
 pub use pass_plan::{PassPlan, PassTime, PlannedPass};
 pub use process_card::ProcessCard;
 pub use route::{

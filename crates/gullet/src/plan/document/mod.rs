@@ -14,6 +14,7 @@ mod schema;
 pub(super) use define::{key, keys};
 pub(super) use field::{Field, Form, Group, Presence, Rule, Section, Shape, Word, form};
 pub(super) use node::Node;
+pub(super) use quantity_text::pattern;
 pub(super) use reader::{Keys, Reader, SectionReader};
 pub(super) use reference::reference;
 pub(super) use schema::schema;

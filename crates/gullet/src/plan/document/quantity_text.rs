@@ -31,7 +31,7 @@ pub(super) fn spellings(kind: Kind) -> &'static [&'static str] {
 }
 
 /// Pattern of the text of a quantity of this kind; a ratio may stand without its unit.
-pub(super) fn pattern(kind: Kind) -> String {
+pub(in crate::plan) fn pattern(kind: Kind) -> String {
     let units: Vec<String> = spellings(kind).iter().map(|unit| escaped(unit)).collect();
     let optional = if kind == Kind::Ratio { "?" } else { "" };
     format!("^ *({NUMBER}) *({}){optional} *$", units.join("|"))

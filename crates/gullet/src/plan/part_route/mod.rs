@@ -8,6 +8,7 @@ mod json;
 mod operations;
 mod price;
 mod read;
+mod schema;
 mod steps;
 mod text;
 
@@ -21,6 +22,7 @@ use crate::quantity::{Count, Money, MoneyRate, UnitSystem};
 use crate::table::Material;
 
 pub(in crate::plan) use read::part;
+pub use schema::part_schema;
 
 /// A part made by several operations.
 ///

@@ -34,7 +34,7 @@ keys! {
     _schema as "$schema": Text, Optional("nothing"), "part.schema.json", "Address of a schema, for editors; not read.";
 }
 
-const SECTIONS: &[fn() -> &'static Section] = &[
+pub(super) const SECTIONS: &[fn() -> &'static Section] = &[
     HeadKeys::section,
     MaterialKeys::section,
     PracticeKeys::section,
@@ -50,7 +50,7 @@ const RATES: &[&str] = &["machine_rate", "material_cost", "lots"];
 const OWN: [&str; 4] = ["operation", "machines", "squaring", "rates"];
 
 /// Lots at most.
-const MOST_LOTS: usize = 20;
+pub(super) const MOST_LOTS: usize = 20;
 
 /// Parts of a lot at most.
 const LARGEST_LOT: f64 = 1e6;

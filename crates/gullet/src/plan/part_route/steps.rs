@@ -10,7 +10,7 @@ use crate::quantity::{Kind, Time, UnitSystem, si};
 use crate::table::ToolMaterial;
 
 /// Keys of an operation beside its own inputs.
-const KEYS: &[&str] = &[
+pub(super) const KEYS: &[&str] = &[
     "name",
     "clamping",
     "operation",
@@ -31,10 +31,10 @@ const KEYS: &[&str] = &[
 pub(super) const SQUARING: &str = "squared-block";
 
 /// Operations of a part at most.
-const MOST: usize = 100;
+pub(super) const MOST: usize = 100;
 
 /// How often an operation is done on one part at most.
-const MOST_TIMES: f64 = 10_000.0;
+pub(super) const MOST_TIMES: f64 = 10_000.0;
 
 /// The longest time of a piece of work: a thousand hours.
 const LONGEST: f64 = 3.6e6;
