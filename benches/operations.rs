@@ -47,7 +47,9 @@ fn time(process: &'static Process, count: usize, sets: &[InstructionSet]) {
         .texts(example.inputs)
         .expect("a good example");
     let values = request.values().to_vec();
-    let material = library.material(example.material).expect("a known material");
+    let material = library
+        .material(example.material)
+        .expect("a known material");
     let machine = Machine::builtin(example.machine).expect("a known machine");
     let practice = Practice::builtin("experienced").expect("a known practice");
     let drawn = process

@@ -3,7 +3,7 @@
 use crate::operation::WarningCode;
 use crate::operation::limits::{EXCEEDED, Entry, LimitName, See, Side, share};
 use crate::quantity::Ratio;
-use crate::quantity::math::{number, pow, select};
+use crate::quantity::math::{number, pow, select, sqrt};
 
 /// A limit with what moves its value.
 #[derive(Clone, Copy)]
@@ -100,13 +100,74 @@ impl<S: See> Eye for Entries<'_, S> {
     }
 }
 
-/// The factor by which a setting must fall so that every limit it moves holds, and the limit that
-/// asks for the smallest one.
+/// Finds the factor by which a setting must fall so that the limits it moves hold.
+///
+/// Of the limits that move alike the one that is exceeded most is kept, so that each kind takes one root
+/// however many limits there are. Powers other than the first two are taken as one kind: where two differ,
+/// the next round sees the other.
 pub(crate) struct Lower {
     /// Whether the feed is lowered, else the spindle speed.
-    pub feed: bool,
-    pub factor: Ratio,
-    pub number: Ratio,
+    feed: bool,
+    linear: Most,
+    square: Most,
+    power: Most,
+    exponent: Ratio,
+}
+
+/// The limit that is exceeded most: its share and its number.
+#[derive(Clone, Copy)]
+struct Most {
+    share: f64,
+    number: f64,
+}
+
+impl Most {
+    const NONE: Most = Most {
+        share: 1.0,
+        number: 0.0,
+    };
+
+    #[inline(always)]
+    fn take(&mut self, holds: bool, share: f64, number: f64) -> bool {
+        let larger = holds & (share > self.share);
+        self.share = if larger { share } else { self.share };
+        self.number = if larger { number } else { self.number };
+        larger
+    }
+}
+
+impl Lower {
+    /// For the feed, or else for the spindle speed.
+    #[inline(always)]
+    pub(crate) fn new(feed: bool) -> Lower {
+        Lower {
+            feed,
+            linear: Most::NONE,
+            square: Most::NONE,
+            power: Most::NONE,
+            exponent: number(1.0),
+        }
+    }
+
+    /// The smallest factor, and the number of the limit that asks for it; 1 and 0 where all hold.
+    #[inline(always)]
+    pub(crate) fn factor(&self) -> (Ratio, Ratio) {
+        let linear = number(1.0 / self.linear.share);
+        let square = number(1.0) / sqrt(number(self.square.share));
+        let power = pow(number(self.power.share), number(-1.0) / self.exponent);
+        let by_square = square.value < linear.value;
+        let factor = select(by_square, square, linear);
+        let of = select(
+            by_square,
+            number(self.square.number),
+            number(self.linear.number),
+        );
+        let by_power = power.value < factor.value;
+        (
+            select(by_power, power, factor),
+            select(by_power, number(self.power.number), of),
+        )
+    }
 }
 
 impl Eye for Lower {
@@ -115,13 +176,13 @@ impl Eye for Lower {
         let exponent = if self.feed { look.feed } else { look.speed };
         let entry = look.entry;
         let share = share(entry.side, entry.value, entry.bound);
-        let moves = entry.present & (exponent.value > 0.0) & (share > EXCEEDED);
-        let exponent = select(moves, exponent, number(1.0));
-        let share = select(moves, number(share), number(1.0));
-        let factor = pow(share, number(-1.0) / exponent);
-        let smaller = factor.value < self.factor.value;
-        self.factor = select(smaller, factor, self.factor);
-        self.number = select(smaller, number(entry.number), self.number);
+        let moves = entry.present & (share > EXCEEDED);
+        let (one, two) = (exponent.value == 1.0, exponent.value == 2.0);
+        let other = (exponent.value > 0.0) & !one & !two;
+        self.linear.take(moves & one, share, entry.number);
+        self.square.take(moves & two, share, entry.number);
+        let taken = self.power.take(moves & other, share, entry.number);
+        self.exponent = select(taken, exponent, self.exponent);
     }
 }
 

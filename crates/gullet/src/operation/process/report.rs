@@ -16,6 +16,7 @@ use crate::quantity::{Kind, Length};
 use crate::table::Grounds;
 
 /// Computes a cut with its words.
+#[inline(never)]
 pub(crate) fn cut<P: Operate>(prepared: &Prepared) -> Result<ProcessCut> {
     let own = P::own(prepared.values);
     let mut ground = prepared.ground;

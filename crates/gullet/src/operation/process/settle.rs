@@ -217,14 +217,11 @@ pub(crate) fn relieved<P: Operate>(
     results: &P::Results,
     loads: &Loads,
 ) -> RotationalSpeed {
-    let mut lower = Lower {
-        feed: false,
-        factor: one(),
-        number: number(0.0),
-    };
+    let mut lower = Lower::new(false);
     let f = wanted(start, P::asked(own).feed);
     looks::<P>(own, ground, start, n, f, results, loads, &mut lower);
-    n * lower.factor
+    let (factor, _) = lower.factor();
+    n * factor
 }
 
 /// Whether the feed may be set at all: that of a thread is its lead. A smallest feed above the wanted one
@@ -270,11 +267,7 @@ pub(crate) fn lowered<P: Operate>(
     results: &P::Results,
     loads: &Loads,
 ) -> Feeding {
-    let mut lower = Lower {
-        feed: true,
-        factor: one(),
-        number: number(0.0),
-    };
+    let mut lower = Lower::new(true);
     looks::<P>(
         own,
         ground,
@@ -285,15 +278,16 @@ pub(crate) fn lowered<P: Operate>(
         loads,
         &mut lower,
     );
+    let (factor, limit) = lower.factor();
     let feed = max(
-        feeding.feed * lower.factor,
+        feeding.feed * factor,
         least(ground, start, P::asked(own).feed),
     );
     let falls = feed.value < feeding.feed.value;
     Feeding {
         feed: select(falls, feed, feeding.feed),
         wanted: feeding.wanted,
-        held_by: select(falls, lower.number, feeding.held_by),
+        held_by: select(falls, limit, feeding.held_by),
     }
 }
 
@@ -496,6 +490,8 @@ pub(crate) struct Settled<P: Operate> {
 }
 
 /// Settles speed and feed of one cut.
+// One copy an operation is enough: it is called from several places and is large.
+#[inline(never)]
 pub(crate) fn settle_one<P: Operate>(
     own: &P::Own,
     ground: &Ground,

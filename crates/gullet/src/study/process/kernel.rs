@@ -1,6 +1,6 @@
 //! Rows of an operation in blocks, by what they choose.
 
-use super::super::dispatch::{Execution, Work};
+use super::super::dispatch::{Execution, InstructionSet, Work};
 use super::super::group::{Key, Keys, pick_entry};
 use super::super::kernel::{Piece, pieces};
 use super::super::results::Results;
@@ -116,6 +116,11 @@ struct Chunk<'a, P> {
 impl<P: Operate> Work for Chunk<'_, P> {
     type Output = ();
 
+    // Seventeen operations thrice would be most of the library.
+    fn on(self, set: InstructionSet) {
+        set.run_narrow(self);
+    }
+
     #[inline(always)]
     fn run(mut self) {
         let mut block = Box::new(Block::<P>::new());
@@ -139,7 +144,9 @@ impl<P: Operate> Work for Chunk<'_, P> {
 }
 
 impl<P: Operate> Chunk<'_, P> {
+    // Beside the computing all is compiled once an operation, not once an instruction set.
     /// The rows of the chunk by what they choose, as places in the chunk.
+    #[inline(never)]
     fn groups(&mut self) -> Vec<(Arc<Made>, Vec<usize>)> {
         let start = self.out.start;
         let count = self.out.status.len();
@@ -180,6 +187,7 @@ impl<P: Operate> Chunk<'_, P> {
     }
 
     /// Lays the columns over the block; the code of each lane whose values are not admissible.
+    #[inline(never)]
     fn gather(
         &self,
         group: &Group,
@@ -245,6 +253,7 @@ impl<P: Operate> Chunk<'_, P> {
     }
 
     /// Writes what was wanted of each lane, and its status.
+    #[inline(never)]
     fn scatter(
         &mut self,
         group: &Group,
@@ -292,6 +301,7 @@ impl<P: Operate> Chunk<'_, P> {
     }
 
     /// The code of a row that the scalar call refuses, and the limit it rests on.
+    #[inline(never)]
     fn code_of(&self, group: &Group, values: &[f64]) -> Option<(Code, f64)> {
         let own = P::own(values);
         let (diameter, depth) = P::size(&own);
