@@ -8,7 +8,7 @@ export CARGO_TARGET_DIR="$target"
 prefix="$target/c-bench"
 crates/gullet-c/install.sh "$prefix"
 cargo run --quiet --locked -p gullet-c-gen -- --test-table "$prefix/formula_table.c"
-cargo build --quiet --locked --profile c -p gullet --example parity_rows
+cargo build --quiet --locked --profile c -p gullet-c --example parity_rows
 "$target/c/examples/parity_rows" formulas 100 "$prefix/rows"
 build() {
     out=$1

@@ -48,6 +48,7 @@ __all__ = [
     "turning_removal_rate",
     "drilling_removal_rate",
     "plunge_removal_rate",
+    "first_plunge_removal_rate",
     "bore_removal_rate",
     "specific_cutting_force",
     "chip_section_force",
@@ -655,6 +656,14 @@ def plunge_removal_rate(
     on_bad_row: Literal["raise", "nan"] = "raise",
 ) -> Quantity:
     """Removal rate of plunge milling."""
+def first_plunge_removal_rate(
+    *,
+    diameter: QuantityLike,
+    radial_depth: QuantityLike,
+    table_feed: QuantityLike,
+    on_bad_row: Literal["raise", "nan"] = "raise",
+) -> Quantity:
+    """Removal rate of the first plunge of plunge milling, alone in the stock."""
 def bore_removal_rate(
     *,
     finished_diameter: QuantityLike,

@@ -70,8 +70,7 @@ fi
 check "generated files are up to date" cargo run --quiet --locked -p gullet-c-gen -- --check
 cargo run --quiet --locked -p gullet-c-gen -- --test-table "$work/formula_table.c"
 cargo build --quiet --locked --profile c -p gullet-c --lib
-cargo build --quiet --locked --profile c -p gullet-c --example provoke
-cargo build --quiet --locked --profile c -p gullet --example parity_rows
+cargo build --quiet --locked --profile c -p gullet-c --example provoke --example parity_rows
 shared=$target/c/libgullet_c.so
 archive=$target/c/libgullet_c.a
 rows=$target/c/examples/parity_rows

@@ -131,5 +131,5 @@ int main(void)
     steps_of_a_spindle();
     lots();
     refusals();
-    return check_end("test_economics");
+    return check_end("economics");
 }

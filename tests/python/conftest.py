@@ -29,10 +29,10 @@ def arguments(text: str) -> dict[str, str]:
 def parity_rows(tmp_path_factory: pytest.TempPathFactory):
     """Runs the core's writer of random rows."""
     folder = tmp_path_factory.mktemp("parity")
-    build = ["cargo", "build", "--quiet", "--release", "-p", "gullet", "--example", "parity_rows"]
+    build = ["cargo", "build", "--quiet", "--profile", "c", "-p", "gullet-c", "--example", "parity_rows"]
     subprocess.run(build, cwd=ROOT, check=True)
     target = Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target"))
-    writer = target / "release/examples/parity_rows"
+    writer = target / "c/examples/parity_rows"
 
     def write(what: str, count: int) -> Path:
         path = folder / what

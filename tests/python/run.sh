@@ -23,7 +23,7 @@ rm -rf "$built"
 wheel=$(echo "$built"/*.whl)
 size=$(wc -c < "$wheel")
 echo "wheel: $size bytes"
-[ "$size" -lt 5500000 ]
+[ "$size" -lt 5000000 ]
 "$venv/bin/python" -m pip install --force-reinstall --no-deps "$wheel"
 
 # A fresh environment with nothing but what is named, and the examples run in it.

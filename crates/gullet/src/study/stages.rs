@@ -13,7 +13,7 @@ pub(super) mod settings;
 
 use super::group::Group;
 use super::lanes::{Block, Lanes};
-use crate::model::Machine;
+use crate::model::{Feed, Machine};
 use crate::operation::Operation;
 use crate::operation::lanes::LANES;
 use crate::operation::numbers::{Kinds, Pair};
@@ -30,7 +30,9 @@ use settings::{
 /// the tables only where they are asked for.
 #[cfg_attr(not(debug_assertions), inline(always))]
 pub(super) fn compute(group: &Group, spread: bool, block: &mut Block, count: usize) {
-    let Some(machine) = group.base.machines.first() else {
+    // A machine that does not mill is refused row by row, beside whatever else is wrong.
+    let mills = |machine: &&Machine| !matches!(machine.feed, Feed::Geared(_));
+    let Some(machine) = group.base.machines.first().filter(mills) else {
         block.careful = [1.0; LANES];
         return;
     };
