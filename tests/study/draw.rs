@@ -41,7 +41,7 @@ fn materials() -> Vec<Material> {
 }
 
 fn machines() -> Vec<Machine> {
-    let mut machines: Vec<Machine> = Machine::BUILTIN
+    let mut machines: Vec<Machine> = ["manual-knee-mill", "small-cnc-mill"]
         .iter()
         .map(|name| Machine::builtin(name).unwrap())
         .collect();

@@ -2,8 +2,9 @@
 
 use super::draw::{Drawn, Random, base};
 use gullet::Code;
+use gullet::model::Machine;
 use gullet::operation::{CutNumbers, Lowering, Milling};
-use gullet::study::{Execution, InstructionSet, MillingStudy, ResultField, Results};
+use gullet::study::{Choice, Execution, InstructionSet, MillingStudy, ResultField, Results};
 use gullet::table::Library;
 
 /// Every result of a cut, in the order of the list of all; NaN where it has none.
@@ -114,6 +115,22 @@ fn bad_rows_get_their_code_and_spoil_no_other() {
     let drawn = Drawn::new(&mut Random(2), rows(), true);
     let results = run(&drawn, Execution::default());
     assert!(compare(&drawn, &results, 1) > rows() / 25);
+}
+
+#[test]
+fn a_machine_that_does_not_mill_is_refused_row_by_row() {
+    let drawn = Drawn::new(&mut Random(7), 70, false);
+    let mut rows = drawn.rows();
+    rows.choices
+        .retain(|(choice, _)| *choice != Choice::Machine);
+    let mut base = base();
+    base.machines = vec![Machine::builtin("engine-lathe").unwrap()];
+    let results = MillingStudy::new(Library::builtin(), base)
+        .run(&rows, &[], Execution::default())
+        .unwrap();
+    let geared = Code::Inconsistent.number();
+    assert!(results.status.iter().all(|status| *status != 0));
+    assert!(results.status.contains(&geared), "{:?}", results.status);
 }
 
 /// What two runs must share.
