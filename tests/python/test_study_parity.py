@@ -17,7 +17,7 @@ BLANK = {"length": "90 mm", "width": "40 mm", "height": "25 mm"}
 def setups():
     draw = random.Random(7)
     machines, practices = gullet.builtin_names()
-    for _ in range(14):
+    for _ in range(18):
         yield {
             "material": gullet.Material(draw.choice(["6061", "1018cd", "s235jr", "42crmo4qt"])),
             "machine": gullet.Machine(draw.choice(machines)),
