@@ -21,6 +21,8 @@ mod hand;
 mod holes;
 #[path = "processes/parity.rs"]
 mod parity;
+#[path = "random.rs"]
+mod random;
 #[path = "processes/recomputed.rs"]
 mod recomputed;
 #[path = "processes/rows.rs"]

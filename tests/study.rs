@@ -5,5 +5,7 @@
 mod draw;
 #[path = "study/parity.rs"]
 mod parity;
+#[path = "random.rs"]
+mod random;
 #[path = "study/uncertainty.rs"]
 mod uncertainty;

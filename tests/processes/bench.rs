@@ -1,5 +1,6 @@
 //! The example of each operation, and rows drawn around it.
 
+pub use super::random::Random;
 use gullet::model::{Machine, Practice};
 use gullet::operation::process::{Bench, Process, ProcessCut, Request};
 use gullet::quantity::UnitSystem;
@@ -49,27 +50,6 @@ pub fn cut(process: &'static Process) -> ProcessCut {
     example(process)
         .cut(&Shop::of(process).bench())
         .unwrap_or_else(|error| panic!("{}: {error}", process.name))
-}
-
-/// A small generator of numbers, the same everywhere.
-pub struct Random(pub u64);
-
-impl Random {
-    pub fn next(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        z ^ (z >> 31)
-    }
-
-    pub fn below(&mut self, n: u64) -> u64 {
-        self.next() % n
-    }
-
-    pub fn between(&mut self, low: f64, high: f64) -> f64 {
-        low + (high - low) * (self.next() >> 11) as f64 / (1u64 << 53) as f64
-    }
 }
 
 /// Values drawn around those of the example; now and then one that is not admissible.

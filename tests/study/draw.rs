@@ -1,5 +1,6 @@
 //! Rows drawn at random, as columns and as the set-ups and passes they stand for.
 
+pub use super::random::Random;
 use gullet::formula::Column;
 use gullet::model::{
     Clamping, Cutter, CutterForm, Direction, Drive, Feed, Hold, Machine, PassKind, Practice,
@@ -8,27 +9,6 @@ use gullet::operation::{Operation, Pass, Setup};
 use gullet::quantity::{UnitSystem, si};
 use gullet::study::{Base, Choice, Codes, Input, NONE, Rows};
 use gullet::table::{Library, Material, ToolMaterial};
-
-/// A small generator of numbers, the same everywhere.
-pub struct Random(pub u64);
-
-impl Random {
-    pub fn next(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        z ^ (z >> 31)
-    }
-
-    pub fn below(&mut self, n: u64) -> u64 {
-        self.next() % n
-    }
-
-    pub fn between(&mut self, low: f64, high: f64) -> f64 {
-        low + (high - low) * (self.next() >> 11) as f64 / (1u64 << 53) as f64
-    }
-}
 
 const MATERIALS: &[&str] = &["6061", "1018cd", "304", "s235jr", "gg25"];
 

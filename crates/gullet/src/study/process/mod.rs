@@ -46,7 +46,9 @@ pub struct ProcessRows<'a> {
     pub missing: Option<&'a [bool]>,
 }
 
-/// An operation over columns.
+/// An operation over columns, with the bits of the single cut.
+///
+/// Compiled for the baseline and for AVX2: where AVX-512 is asked for, AVX2 computes.
 ///
 /// ```
 /// use gullet::formula::Column;
